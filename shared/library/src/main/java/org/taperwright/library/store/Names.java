@@ -1,0 +1,34 @@
+package org.taperwright.library.store;
+
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.shaping.canal.Canal;
+import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.sequence.Sequence;
+
+/** What people call a thing. */
+final class Names {
+    private Names() {}
+
+    static String of(Record thing) {
+        if (thing instanceof Design design) {
+            return design.name();
+        }
+        if (thing instanceof Instrument instrument) {
+            return instrument.name();
+        }
+        if (thing instanceof Motor motor) {
+            return motor.name();
+        }
+        if (thing instanceof Canal canal) {
+            return canal.name();
+        }
+        if (thing instanceof Sequence sequence) {
+            return sequence.name();
+        }
+        if (thing instanceof SavedComparison comparison) {
+            return comparison.name();
+        }
+        throw new IllegalArgumentException("not a thing of the library: " + thing.getClass());
+    }
+}

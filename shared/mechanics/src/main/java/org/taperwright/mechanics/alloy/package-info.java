@@ -1,0 +1,7 @@
+/**
+ * Alloys: elastic constants and strengths with source, validity and band.
+ */
+@NullMarked
+package org.taperwright.mechanics.alloy;
+
+import org.jspecify.annotations.NullMarked;

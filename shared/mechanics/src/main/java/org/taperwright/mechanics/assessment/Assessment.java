@@ -1,0 +1,37 @@
+package org.taperwright.mechanics.assessment;
+
+import java.util.List;
+import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.bench.BendingResult;
+import org.taperwright.mechanics.bench.TwistingResult;
+import org.taperwright.mechanics.cutting.CuttingGeometry;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Fault;
+import org.taperwright.mechanics.properties.BladeProfile;
+
+/**
+ * Everything computed of one design, with the design it came from.
+ *
+ * @param design the input
+ * @param alloy the alloy it names
+ * @param remarks unusual but possible things
+ * @param stations the sections by station, with properties and edges, in the design's order
+ * @param profile along the blade
+ * @param bending the bending test
+ * @param twisting the twisting test
+ * @param cutting the edges at work
+ */
+public record Assessment(
+        Design design,
+        Alloy alloy,
+        List<Fault> remarks,
+        List<AssessedSection> stations,
+        BladeProfile profile,
+        BendingResult bending,
+        TwistingResult twisting,
+        CuttingGeometry cutting) {
+    public Assessment {
+        remarks = List.copyOf(remarks);
+        stations = List.copyOf(stations);
+    }
+}

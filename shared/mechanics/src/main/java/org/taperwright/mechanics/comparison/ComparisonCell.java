@@ -1,0 +1,7 @@
+package org.taperwright.mechanics.comparison;
+
+import java.util.OptionalDouble;
+import org.taperwright.mechanics.quantity.Reading;
+
+/** A value and its ratio to the datum's, absent where the datum's is zero or the signs differ. */
+public record ComparisonCell(Reading reading, OptionalDouble ratio) {}

@@ -1,0 +1,45 @@
+package org.taperwright.mechanics.comparison;
+
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.quantity.Standing;
+
+/** Plug-in point: a row of the comparison. Register an implementation by a service line. */
+public interface Metric {
+    /** Identifier in JSON and on the command line. */
+    String id();
+
+    /** Name for people, sentence case. */
+    String label();
+
+    /** Group it stands in. */
+    MetricGroup group();
+
+    /** Place within the group, rising. */
+    int order();
+
+    /** Unit shown in the header; empty for a plain number. */
+    String unit();
+
+    /** Whether more is better, worse, or neither. */
+    Direction direction();
+
+    /** Standing of its values. */
+    Standing standing();
+
+    /** One sentence on what it is and the formula it comes from. */
+    String explanation();
+
+    /** Where the formula or its constants come from. */
+    String source();
+
+    /** The value for one design. */
+    Reading read(Assessment assessment);
+
+    /** Which way a metric is wanted. */
+    enum Direction {
+        MORE,
+        LESS,
+        NEITHER
+    }
+}

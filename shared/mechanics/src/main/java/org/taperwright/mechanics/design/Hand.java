@@ -1,0 +1,18 @@
+package org.taperwright.mechanics.design;
+
+/** The turning sense in which the edges lead, seen from the handle. */
+public enum Hand {
+    CLOCKWISE("clockwise"),
+    ANTICLOCKWISE("anticlockwise");
+
+    private final String word;
+
+    Hand(String word) {
+        this.word = word;
+    }
+
+    /** The word shown to people. */
+    public String word() {
+        return word;
+    }
+}

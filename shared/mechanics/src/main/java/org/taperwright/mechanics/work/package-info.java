@@ -1,0 +1,7 @@
+/**
+ * Progress and cancelling of long computations, and outcomes that know whether they are still current.
+ */
+@NullMarked
+package org.taperwright.mechanics.work;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,8 @@
+/**
+ * What stands in the catalogue: instruments, their colours by ISO 3630-1, and motors.
+ * In: what a person enters. Out: records.
+ */
+@NullMarked
+package org.taperwright.shaping.instrument;
+
+import org.jspecify.annotations.NullMarked;

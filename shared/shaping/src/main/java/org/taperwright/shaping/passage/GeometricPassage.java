@@ -1,0 +1,17 @@
+package org.taperwright.shaping.passage;
+
+import java.util.List;
+import org.taperwright.mechanics.design.Fault;
+
+/**
+ * What each step does by geometry, and the remarks of the rules.
+ *
+ * @param steps one for each step
+ * @param remarks what the rules found
+ */
+public record GeometricPassage(List<StepGeometry> steps, List<Fault> remarks) {
+    public GeometricPassage {
+        steps = List.copyOf(steps);
+        remarks = List.copyOf(remarks);
+    }
+}
