@@ -6,8 +6,8 @@ import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.TwistingResult;
 import org.taperwright.mechanics.cutting.CuttingGeometry;
 import org.taperwright.mechanics.design.Design;
-import org.taperwright.mechanics.design.Fault;
 import org.taperwright.mechanics.properties.BladeProfile;
+import org.taperwright.mechanics.work.Fault;
 
 /**
  * Everything computed of one design, with the design it came from.

@@ -1,7 +1,7 @@
 package org.taperwright.mechanics.assessment;
 
 import java.util.List;
-import org.taperwright.mechanics.design.Fault;
+import org.taperwright.mechanics.work.Fault;
 
 /** An assessment, or the faults that prevent one. */
 public sealed interface AssessmentResult {

@@ -2,6 +2,7 @@ package org.taperwright.mechanics.design;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.taperwright.mechanics.section.Hand;
 
 /**
  * The geometry and material of an instrument: its working part from the tip (x = 0) and the shaft beyond.

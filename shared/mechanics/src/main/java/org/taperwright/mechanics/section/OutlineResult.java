@@ -1,7 +1,7 @@
 package org.taperwright.mechanics.section;
 
 import java.util.List;
-import org.taperwright.mechanics.design.Fault;
+import org.taperwright.mechanics.work.Fault;
 
 /** An outline, perhaps mended with remarks, or the faults that prevent one. */
 public sealed interface OutlineResult {

@@ -1,5 +1,6 @@
 /**
- * Progress and cancelling of long computations, and outcomes that know whether they are still current.
+ * Progress and cancelling of long computations, and outcomes that know whether they are still current, and faults in what a
+ * user entered, as values.
  */
 @NullMarked
 package org.taperwright.mechanics.work;

@@ -1,7 +1,7 @@
 package org.taperwright.shaping.passage;
 
 import java.util.List;
-import org.taperwright.mechanics.design.Fault;
+import org.taperwright.mechanics.work.Fault;
 
 /**
  * What each step does by geometry, and the remarks of the rules.

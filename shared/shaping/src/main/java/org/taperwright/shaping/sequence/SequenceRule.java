@@ -1,7 +1,7 @@
 package org.taperwright.shaping.sequence;
 
 import java.util.List;
-import org.taperwright.mechanics.design.Fault;
+import org.taperwright.mechanics.work.Fault;
 
 /** Plug-in point: a check of a sequence. Register an implementation by a service line. */
 public interface SequenceRule {

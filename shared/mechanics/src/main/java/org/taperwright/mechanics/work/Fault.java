@@ -1,4 +1,4 @@
-package org.taperwright.mechanics.design;
+package org.taperwright.mechanics.work;
 
 /**
  * Something impossible or unusual in what a user entered.

@@ -1,4 +1,4 @@
-package org.taperwright.mechanics.design;
+package org.taperwright.mechanics.section;
 
 /** The turning sense in which the edges lead, seen from the handle. */
 public enum Hand {
