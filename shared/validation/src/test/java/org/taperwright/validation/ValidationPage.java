@@ -36,8 +36,8 @@ public final class ValidationPage implements TestExecutionListener {
         page.append("Written by the validation suite (`mvn -pl shared/validation -am test`, then copied from\n");
         page.append(
                 "`shared/validation/target/VALIDATION.md`). Error is relative; absolute where the expected value is 0.\n");
-        page.append("Nothing here makes a value safe to act on: makers' instructions, local rules and licensed\n");
-        page.append("practice come first.\n");
+        page.append("Agreement here does not replace makers' instructions, local rules or licensed\n");
+        page.append("judgement.\n");
         Set<String> sources = new TreeSet<>();
         findings.forEach(finding -> sources.add(finding.source()));
         Findings.remarks().forEach(remark -> sources.add(remark.source()));
