@@ -1,5 +1,5 @@
 /**
- * Progress and cancelling of long computations, and outcomes that know whether they are still current, and faults in what a
+ * Progress and cancelling of long computations, outcomes that know whether they are still current, and faults in what a
  * user entered, as values.
  */
 @NullMarked
