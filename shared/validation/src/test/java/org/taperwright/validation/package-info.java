@@ -1,2 +1,2 @@
-/** Checks against published and independently computed values; one class for each source. */
+/** Values of the engine held against published and independent ones, one class for each source. */
 package org.taperwright.validation;
