@@ -28,7 +28,7 @@ final class ReferenceDesigns {
 
     private ReferenceDesigns() {}
 
-    /** An untwisted working part of 16 mm; the section "circle" is a blank that is shaft all along. */
+    /** An untwisted working part of 16 mm. */
     static Design untwisted(String section, double tipDiameterMm, double taper) {
         return of(SHAPES.get(section), tipDiameterMm, taper, 0);
     }
