@@ -3,12 +3,11 @@ package org.taperwright.mechanics.properties;
 import java.util.Optional;
 import org.taperwright.mechanics.properties.contour.AreaMoments;
 import org.taperwright.mechanics.properties.contour.Contour;
-import org.taperwright.mechanics.properties.contour.FilletedOutline;
-import org.taperwright.mechanics.properties.contour.InnerCircle;
 import org.taperwright.mechanics.properties.contour.PlasticMoments;
 import org.taperwright.mechanics.properties.contour.SandHeap;
 import org.taperwright.mechanics.properties.torsion.TorsionAnalysis;
 import org.taperwright.mechanics.section.Outline;
+import org.taperwright.mechanics.section.Outlines;
 import org.taperwright.mechanics.work.Fault;
 
 /**
@@ -20,6 +19,7 @@ public final class SectionAnalysis {
     private static final int KEPT = 512;
     /** Radius, in diameters, of the fillet under which the peak shear at a sharp re-entrant corner is given. */
     private static final double FILLET = 0.02;
+
     private static final double THINNEST = 0.004;
     private static final BoundedCache<Outline, Analysed> CACHE = new BoundedCache<>(KEPT);
 
@@ -60,11 +60,8 @@ public final class SectionAnalysis {
                     "so thin a section buckles and this theory does not hold");
         }
         Optional<TorsionAnalysis> torsion = TorsionAnalysis.of(contour);
-        boolean sharp = FilletedOutline.needed(contour);
-        Optional<TorsionAnalysis> eased = sharp
-                ? TorsionAnalysis.of(Contour.of(FilletedOutline.of(contour, FILLET)))
-                : torsion;
-        if (torsion.isEmpty() || eased.isEmpty()) {
+        boolean sharp = contour.reentrant();
+        if (torsion.isEmpty()) {
             return refused("crosses or touches itself", "a simple outline is needed");
         }
         PlasticMoments plastic = PlasticMoments.of(contour, moments);
@@ -77,14 +74,22 @@ public final class SectionAnalysis {
                 moments.angleOfIMin(),
                 moments.iMax() + moments.iMin(),
                 torsion.get().constant(),
-                eased.get().peakShear(),
+                sharp
+                        ? filletedPeak(outline).orElse(torsion.get().peakShear())
+                        : torsion.get().peakShear(),
                 sharp,
                 heap.plasticTorque(),
                 plastic.least(),
                 plastic.most(),
-                InnerCircle.core(contour),
+                2 * Outlines.coreRadius(outline),
                 heap.inscribed(),
                 Math.PI / 4 - moments.area()));
+    }
+
+    /** Nothing where notches stand too close for fillets; the peak is then the mesh's own, of the finest notch it sees. */
+    private static Optional<Double> filletedPeak(Outline outline) {
+        return TorsionAnalysis.of(Contour.of(Outlines.filletReentrant(outline, FILLET)))
+                .map(TorsionAnalysis::peakShear);
     }
 
     private static Analysed refused(String what, String expected) {

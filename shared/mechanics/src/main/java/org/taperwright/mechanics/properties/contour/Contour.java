@@ -194,19 +194,13 @@ public final class Contour {
         return Math.atan2(cross, dot);
     }
 
-    /** Part of a piece as a segment. */
-    public Segment part(int piece, double from, double to) {
-        if (radius[piece] == 0) {
-            return new Segment.Line(point(piece, from), point(piece, to));
+    /** Whether it has a sharp re-entrant corner. */
+    public boolean reentrant() {
+        for (int i = 0; i < size(); i++) {
+            if (turnAfter(i) < -CORNER) {
+                return true;
+            }
         }
-        return new Segment.Arc(
-                new Point(centreX[piece], centreY[piece]),
-                radius[piece],
-                fromAngle[piece] + from * sweep[piece],
-                fromAngle[piece] + to * sweep[piece]);
-    }
-
-    private Point point(int piece, double t) {
-        return new Point(startX[piece] + t * deltaX[piece], startY[piece] + t * deltaY[piece]);
+        return false;
     }
 }

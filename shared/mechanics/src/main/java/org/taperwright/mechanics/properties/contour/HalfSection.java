@@ -142,7 +142,10 @@ final class HalfSection {
         double cosines = ca - cb;
         double part = sense * r * (h * cosines + r * squares);
         area += part;
-        firstZ += sense * r / 2 * (h * h * cosines + 2 * h * r * squares + r * r * (cosines - (ca * ca * ca - cb * cb * cb) / 3));
+        firstZ += sense
+                * r
+                / 2
+                * (h * h * cosines + 2 * h * r * squares + r * r * (cosines - (ca * ca * ca - cb * cb * cb) / 3));
         firstU += across * part + sense * r * r * (h * (sb * sb - sa * sa) / 2 + r * (sb * sb * sb - sa * sa * sa) / 3);
     }
 }

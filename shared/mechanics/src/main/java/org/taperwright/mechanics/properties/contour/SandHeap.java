@@ -21,10 +21,10 @@ public record SandHeap(double plasticTorque, double inscribed) {
         private static final double LONG = 0.05;
         // far below what is wanted: where the ball's other contact jumps, two estimates may agree by chance
         private static final double SHARE = 1e-10;
-        private static final double SHARE_OF_MANY = 1e-8;
+        private static final double SHARE_OF_MANY = 1e-9;
         private static final int MANY = 100;
         /** How far from the ends of a piece the balls are taken; at a corner itself they have no size. */
-        private static final double END = 1e-8;
+        private static final double END = 1e-5;
 
         private static final double GOLDEN = 0.6180339887498949;
 
@@ -68,8 +68,8 @@ public record SandHeap(double plasticTorque, double inscribed) {
             double middle = whole.from + 2 * quarter;
             double before = slice(whole.piece, whole.fan, whole.from + quarter, quarter);
             double after = slice(whole.piece, whole.fan, whole.to - quarter, quarter);
-            Stretch left = new Stretch(
-                    whole.piece, whole.fan, whole.from, middle, whole.atFrom, before, whole.atMiddle);
+            Stretch left =
+                    new Stretch(whole.piece, whole.fan, whole.from, middle, whole.atFrom, before, whole.atMiddle);
             Stretch right = new Stretch(whole.piece, whole.fan, middle, whole.to, whole.atMiddle, after, whole.atTo);
             double halves = left.simpson() + right.simpson();
             double gap = halves - whole.simpson();
@@ -139,8 +139,7 @@ public record SandHeap(double plasticTorque, double inscribed) {
     }
 
     /** Part of a piece with the values at its ends and middle. */
-    private record Stretch(
-            int piece, double fan, double from, double to, double atFrom, double atMiddle, double atTo) {
+    private record Stretch(int piece, double fan, double from, double to, double atFrom, double atMiddle, double atTo) {
         double simpson() {
             return (to - from) * (atFrom + 4 * atMiddle + atTo) / 6;
         }

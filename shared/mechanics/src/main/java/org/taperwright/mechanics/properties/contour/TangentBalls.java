@@ -3,18 +3,20 @@ package org.taperwright.mechanics.properties.contour;
 /**
  * The largest balls inside a section that touch its outline at given points. The ball that touches at p with inward
  * normal n has the radius {@code min over q of |q - p|^2 / (2 n . (q - p))}, q on the outline; the minimum over a
- * straight or circular piece is known in closed form. Its centre lies on the medial axis.
+ * straight or circular piece is known in closed form. Its centre lies on the medial axis. Remembers where the last ball
+ * touched, because the next one is likely to touch nearby; not safe for use by two threads.
  */
 public final class TangentBalls {
     private static final int BLOCK = 12;
     private static final double LARGEST = 1.0;
-    private static final double TOUCHING = 1e-12;
+    private static final double TOUCHING = 1e-14;
 
     private final Contour contour;
     private final int blocks;
     private final double[] blockX;
     private final double[] blockY;
     private final double[] blockReach;
+    private int lastTouched;
 
     public TangentBalls(Contour contour) {
         this.contour = contour;
@@ -55,17 +57,29 @@ public final class TangentBalls {
 
     private double search(BoundaryPoint p, double bound, double leastSine) {
         Touch touch = new Touch(p, bound, leastSine);
+        int first = lastTouched;
+        tryBlock(touch, first);
         int own = p.piece() / BLOCK;
         for (int k = 0; k < blocks; k++) {
             int b = own + k < blocks ? own + k : own + k - blocks;
-            if (touch.reaches(blockX[b], blockY[b], blockReach[b])) {
-                int to = Math.min(contour.size(), (b + 1) * BLOCK);
-                for (int i = b * BLOCK; i < to; i++) {
-                    touch.tryPiece(contour, i);
-                }
+            if (b != first) {
+                tryBlock(touch, b);
             }
         }
         return touch.radius;
+    }
+
+    private void tryBlock(Touch touch, int b) {
+        if (touch.reaches(blockX[b], blockY[b], blockReach[b])) {
+            double before = touch.radius;
+            int to = Math.min(contour.size(), (b + 1) * BLOCK);
+            for (int i = b * BLOCK; i < to; i++) {
+                touch.tryPiece(contour, i);
+            }
+            if (touch.radius < before) {
+                lastTouched = b;
+            }
+        }
     }
 
     private static final class Touch {

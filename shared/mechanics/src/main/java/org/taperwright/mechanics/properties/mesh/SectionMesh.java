@@ -25,7 +25,8 @@ public final class SectionMesh {
     private final int[] outlineElement;
     private final int[] outlineSide;
 
-    private SectionMesh(double[] cornerX, double[] cornerY, List<int[]> triangles, BoundaryNodes outline, boolean bends) {
+    private SectionMesh(
+            double[] cornerX, double[] cornerY, List<int[]> triangles, BoundaryNodes outline, boolean bends) {
         corners = cornerX.length;
         SideNumbers numbers = new SideNumbers(corners, triangles);
         sides = numbers.count();

@@ -10,8 +10,12 @@ import org.taperwright.mechanics.properties.solve.EnvelopeCholesky;
  * than the gradient inside the elements (the consistent flux; G. F. Carey, 1982).
  */
 final class OutlineFlux {
-    private static final double[] GAUSS = {0.06943184420297371, 0.33000947820757187, 0.6699905217924281, 0.9305681557970263};
-    private static final double[] WEIGHT = {0.17392742256872692, 0.3260725774312731, 0.3260725774312731, 0.17392742256872692};
+    private static final double[] GAUSS = {
+        0.06943184420297371, 0.33000947820757187, 0.6699905217924281, 0.9305681557970263
+    };
+    private static final double[] WEIGHT = {
+        0.17392742256872692, 0.3260725774312731, 0.3260725774312731, 0.17392742256872692
+    };
 
     private final SectionMesh mesh;
     private final int size;

@@ -2,6 +2,7 @@ package org.taperwright.mechanics.properties.torsion;
 
 import java.util.Optional;
 import org.taperwright.mechanics.properties.contour.Contour;
+import org.taperwright.mechanics.properties.contour.PlainOutline;
 import org.taperwright.mechanics.properties.mesh.MeshFineness;
 import org.taperwright.mechanics.properties.mesh.SectionMesh;
 
@@ -12,10 +13,15 @@ import org.taperwright.mechanics.properties.mesh.SectionMesh;
  * @param peakShear c in {@code tau_max = c T / d^3}
  */
 public record TorsionAnalysis(double constant, double peakShear) {
+    private static final int MOST_CORNERS = 200;
     private static final double[] FINER = {1, 0.6, 0.35};
 
-    /** The analysis, or nothing for a contour that crosses itself. */
-    public static Optional<TorsionAnalysis> of(Contour contour) {
+    /**
+     * The analysis, or nothing for a contour that crosses itself. A jagged contour is first made plain enough for a mesh
+     * of a few thousand elements.
+     */
+    public static Optional<TorsionAnalysis> of(Contour given) {
+        Contour contour = PlainOutline.of(given, MOST_CORNERS);
         for (double factor : FINER) {
             Optional<TorsionAnalysis> curved = on(contour, factor, true);
             if (curved.isPresent()) {
