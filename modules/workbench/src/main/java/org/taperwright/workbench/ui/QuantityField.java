@@ -89,6 +89,11 @@ public final class QuantityField extends JPanel {
         showCommitted();
     }
 
+    /** How its quantity is entered and written. */
+    public QuantityKind kind() {
+        return kind;
+    }
+
     /** The committed value. */
     public double value() {
         return committed;
