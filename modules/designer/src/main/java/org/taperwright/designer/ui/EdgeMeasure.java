@@ -75,7 +75,7 @@ record EdgeMeasure(Edge edge, Hand hand) {
             double direction,
             String what,
             double degrees) {
-        String words = what + Shown.degrees(degrees).replace('-', '\u2212');
+        String words = what + Shown.degrees(degrees);
         Rectangle2D size = g.getFontMetrics().getStringBounds(words, g);
         double across = Math.cos(direction);
         double anchor = Math.abs(across) < 0.3 ? 0.5 : across < 0 ? 1 : 0;

@@ -44,7 +44,6 @@ final class ResultsPane extends JPanel implements Scrollable {
         JPanel side = new JPanel(new BorderLayout(0, Spacing.NEAR));
         side.setOpaque(false);
         side.add(numbers, BorderLayout.CENTER);
-        checks.setPreferredSize(new Dimension(200, 84));
         side.add(checks, BorderLayout.SOUTH);
         add(side);
         List.of(diameters, stiffnesses, bending, twisting).forEach(this::add);

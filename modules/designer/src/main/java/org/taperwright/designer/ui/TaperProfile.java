@@ -65,13 +65,14 @@ final class TaperProfile extends JPanel {
         List<Plot.Spot> spots = ProfileDrag.corners(design).stream()
                 .map(corner -> new Plot.Spot(corner.getX(), corner.getY()))
                 .toList();
+        double least = spots.stream().mapToDouble(Plot.Spot::y).min().orElse(0);
         double greatest = spots.stream().mapToDouble(Plot.Spot::y).max().orElse(1);
         double top = heldTop.orElse(Math.ceil(greatest * 12) / 10);
         SeriesLook look = open.look();
         double end = Math.max(16, Math.ceil(design.workingPartMm()));
         return Plot.of(
                 Plot.Axis.of("Distance from the tip", "mm", 0, end),
-                Plot.Axis.of("Diameter", "mm", 0, top),
+                Plot.Axis.of("Diameter", "mm", least < 0 ? 1.2 * least : 0, top),
                 List.of(new Plot.Curve("", look, Plot.Style.LINE, spots)));
     }
 

@@ -3,11 +3,13 @@ package org.taperwright.workbench.ui;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
+import java.awt.KeyboardFocusManager;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
@@ -61,6 +63,7 @@ public final class NumberTable extends JPanel {
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.putClientProperty("terminateEditOnFocusLost", Boolean.TRUE);
         table.getTableHeader().setReorderingAllowed(false);
+        leaveByTab();
         fault.setName(name + ".fault");
         fault.setVisible(false);
         buttons.setOpaque(false);
@@ -119,6 +122,14 @@ public final class NumberTable extends JPanel {
     /** The table itself, for tests and focus. */
     public JTable table() {
         return table;
+    }
+
+    /** Tab goes on to the next field, as everywhere in a form; arrows go from cell to cell. */
+    private void leaveByTab() {
+        table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("TAB"), "none");
+        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("shift TAB"), "none");
     }
 
     private int chosen() {
