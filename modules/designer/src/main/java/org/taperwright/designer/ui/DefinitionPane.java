@@ -16,8 +16,7 @@ final class DefinitionPane extends JPanel {
         super(new BorderLayout());
         setName("design.definition");
         FormPane form = new FormPane("design.form");
-        form.setBorder(
-                BorderFactory.createEmptyBorder(Spacing.NEAR, Spacing.APART, Spacing.NEAR, Spacing.NEAR));
+        form.setBorder(BorderFactory.createEmptyBorder(Spacing.NEAR, Spacing.APART, Spacing.NEAR, Spacing.NEAR));
         new IdentityPart(form, open);
         new SizePart(form, open);
         new TaperPart(form, open);

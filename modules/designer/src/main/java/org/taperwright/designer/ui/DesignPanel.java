@@ -73,7 +73,9 @@ public final class DesignPanel extends JPanel {
 
     @Override
     public boolean requestFocusInWindow() {
-        return find(this, "design.tipDiameter.text").map(Component::requestFocusInWindow).orElse(false);
+        return find(this, "design.tipDiameter.text")
+                .map(Component::requestFocusInWindow)
+                .orElse(false);
     }
 
     private JSplitPane split(DefinitionPane definition, Desk desk, Results results, ViewedLevel level) {
@@ -116,8 +118,7 @@ public final class DesignPanel extends JPanel {
             if (name.equals(child.getName())) {
                 return Optional.of(child);
             }
-            Optional<Component> inner =
-                    child instanceof Container container ? find(container, name) : Optional.empty();
+            Optional<Component> inner = child instanceof Container container ? find(container, name) : Optional.empty();
             if (inner.isPresent()) {
                 return inner;
             }

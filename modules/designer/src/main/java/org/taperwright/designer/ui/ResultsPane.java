@@ -25,8 +25,7 @@ final class ResultsPane extends JPanel implements Scrollable {
     private final ViewedLevel level;
     private final NumbersPane numbers = new NumbersPane();
     private final ChecksPane checks;
-    private final PlotTile diameters =
-            new PlotTile("design.diameters", "Diameter along the blade", Standing.COMPUTED);
+    private final PlotTile diameters = new PlotTile("design.diameters", "Diameter along the blade", Standing.COMPUTED);
     private final PlotTile stiffnesses =
             new PlotTile("design.stiffnesses", "Stiffness along the blade", Standing.COMPUTED);
     private final PlotTile bending = new PlotTile("design.bending", "Bending test", Standing.COMPUTED);
@@ -61,8 +60,8 @@ final class ResultsPane extends JPanel implements Scrollable {
     private void plots() {
         Optional<Assessment> known = state.assessment();
         if (known.isEmpty()) {
-            Plot none = Plot.of(
-                    Plot.Axis.of("Distance from the tip", "mm", 0, 16), Plot.Axis.of("", "", 0, 1), List.of());
+            Plot none =
+                    Plot.of(Plot.Axis.of("Distance from the tip", "mm", 0, 16), Plot.Axis.of("", "", 0, 1), List.of());
             List.of(diameters, stiffnesses, bending, twisting).forEach(tile -> tile.show(none, "", false));
             return;
         }

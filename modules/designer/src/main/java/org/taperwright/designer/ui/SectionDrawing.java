@@ -14,12 +14,12 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.List;
 import java.util.Optional;
+import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.mechanics.quantity.Unit;
 import org.taperwright.mechanics.section.Edge;
 import org.taperwright.mechanics.section.Hand;
 import org.taperwright.mechanics.section.Point;
 import org.taperwright.mechanics.section.Segment;
-import org.taperwright.mechanics.quantity.Shown;
-import org.taperwright.mechanics.quantity.Unit;
 import org.taperwright.workbench.ui.CopyMenu;
 import org.taperwright.workbench.ui.Drawing;
 import org.taperwright.workbench.ui.Ink;
@@ -61,7 +61,8 @@ final class SectionDrawing extends Drawing {
         addKeyListener(new KeyAdapter() {
             @Override
             public void keyPressed(KeyEvent event) {
-                int step = event.getKeyCode() == KeyEvent.VK_RIGHT ? 1 : event.getKeyCode() == KeyEvent.VK_LEFT ? -1 : 0;
+                int step =
+                        event.getKeyCode() == KeyEvent.VK_RIGHT ? 1 : event.getKeyCode() == KeyEvent.VK_LEFT ? -1 : 0;
                 if (step != 0 && edgeCount() > 0) {
                     edge = Math.floorMod(edge + step, edgeCount());
                     repaint();
@@ -94,7 +95,8 @@ final class SectionDrawing extends Drawing {
 
     /** The edge whose angles are drawn. */
     Optional<Edge> measured() {
-        return section.filter(shown -> edge < shown.edges().size()).map(shown -> shown.edges().get(edge));
+        return section.filter(shown -> edge < shown.edges().size())
+                .map(shown -> shown.edges().get(edge));
     }
 
     private int edgeCount() {

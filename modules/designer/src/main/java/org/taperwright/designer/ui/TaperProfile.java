@@ -83,8 +83,7 @@ final class TaperProfile extends JPanel {
         List<Point2D> corners = ProfileDrag.corners(shown.get());
         for (int i = 0; i < corners.size(); i++) {
             Point2D at = plot.toPixels(corners.get(i).getX(), corners.get(i).getY());
-            Ellipse2D handle =
-                    new Ellipse2D.Double(at.getX() - HANDLE / 2, at.getY() - HANDLE / 2, HANDLE, HANDLE);
+            Ellipse2D handle = new Ellipse2D.Double(at.getX() - HANDLE / 2, at.getY() - HANDLE / 2, HANDLE, HANDLE);
             boolean strong = i == chosen && (plot.isFocusOwner() || drag.isPresent());
             g.setColor(strong ? Ink.accent() : Ink.paper());
             g.fill(handle);
@@ -99,7 +98,8 @@ final class TaperProfile extends JPanel {
         OptionalInt nearest = OptionalInt.empty();
         double least = REACH;
         for (int i = 0; i < corners.size(); i++) {
-            double away = plot.toPixels(corners.get(i).getX(), corners.get(i).getY()).distance(event.getPoint());
+            double away =
+                    plot.toPixels(corners.get(i).getX(), corners.get(i).getY()).distance(event.getPoint());
             if (away < least) {
                 least = away;
                 nearest = OptionalInt.of(i);
@@ -110,7 +110,8 @@ final class TaperProfile extends JPanel {
 
     private void begin(int handle) {
         chosen = handle;
-        drag = shown.map(design -> new ProfileDrag(design, handle, plot.plot().y().to().orElse(1)));
+        drag = shown.map(
+                design -> new ProfileDrag(design, handle, plot.plot().y().to().orElse(1)));
         plot.repaint();
     }
 

@@ -181,7 +181,8 @@ class DesignPanelTest {
         });
         desk.settle();
 
-        assertThat(checks()).anySatisfy(words -> assertThat(words).startsWith("Taper").contains("0.05 mm"));
+        assertThat(checks())
+                .anySatisfy(words -> assertThat(words).startsWith("Taper").contains("0.05 mm"));
         assertThat(headings()).contains("Numbers (outdated)");
         assertThat(Gestures.named(panel, "design.status", JLabel.class).getText())
                 .isEqualTo("Cannot be computed: see the checks");
@@ -272,7 +273,8 @@ class DesignPanelTest {
 
     private List<String> checks() {
         return Gestures.all(panel).stream()
-                .filter(part -> part instanceof Prose && String.valueOf(part.getName()).startsWith("fault."))
+                .filter(part ->
+                        part instanceof Prose && String.valueOf(part.getName()).startsWith("fault."))
                 .map(part -> ((Prose) part).getText())
                 .toList();
     }

@@ -88,7 +88,8 @@ public final class NumberTable extends JPanel {
     /** Adds a button that acts on the chosen row, or on the last when none is chosen. */
     public NumberTable button(String words, String explanation, RowAction action) {
         JButton button = new JButton(words);
-        button.setName(getName() + "." + words.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        button.setName(
+                getName() + "." + words.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
         button.setToolTipText(explanation);
         button.addActionListener(event -> {
             if (!rows.isEmpty()) {
@@ -188,8 +189,8 @@ public final class NumberTable extends JPanel {
             int unit = heading.indexOf(" (");
             return unit < 0
                     ? heading
-                    : "<html><div align='right'>" + heading.substring(0, unit) + "<br>"
-                            + heading.substring(unit + 1) + "</div></html>";
+                    : "<html><div align='right'>" + heading.substring(0, unit) + "<br>" + heading.substring(unit + 1)
+                            + "</div></html>";
         }
     }
 

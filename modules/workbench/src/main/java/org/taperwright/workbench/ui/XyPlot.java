@@ -108,7 +108,10 @@ public final class XyPlot extends Drawing {
             g.setFont(Ink.smallFont());
             g.setColor(Ink.unusual());
             int width = g.getFontMetrics().stringWidth(remark);
-            g.drawString(remark, getWidth() - width - Spacing.TIGHT, g.getFontMetrics().getAscent() + Spacing.TIGHT);
+            g.drawString(
+                    remark,
+                    getWidth() - width - Spacing.TIGHT,
+                    g.getFontMetrics().getAscent() + Spacing.TIGHT);
         }
     }
 
