@@ -1,0 +1,167 @@
+package org.taperwright.sequencer.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.taperwright.library.store.Snapshot;
+import org.taperwright.mechanics.design.Motion;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.shaping.canal.Canal;
+import org.taperwright.shaping.instrument.Drive;
+import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.instrument.Window;
+import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.Step;
+
+/**
+ * The edits of a sequence. Each is a pure function from what stands to what shall stand, with the name that undo shows;
+ * an edit that would change nothing is absent. Steps are named by their number from 1.
+ */
+final class SequenceEdits {
+    /** A named edit: what the sequence becomes. */
+    record Edit(String name, Sequence after) {}
+
+    private SequenceEdits() {}
+
+    /**
+     * Adds a step before the place given: the instrument to the working length, as its maker and the motor allow.
+     *
+     * @param place index the new step will have
+     */
+    static Optional<Edit> add(Sequence sequence, int place, ThingId id, Snapshot snapshot) {
+        return snapshot.thing(id, Instrument.class).map(instrument -> {
+            List<Step> steps = new ArrayList<>(sequence.steps());
+            int at = Math.max(0, Math.min(steps.size(), place));
+            steps.add(at, step(sequence, id, instrument, snapshot));
+            return new Edit("Add step " + (at + 1) + ", " + instrument.name(), with(sequence, steps));
+        });
+    }
+
+    /** Takes a step out. */
+    static Optional<Edit> remove(Sequence sequence, int step) {
+        if (!has(sequence, step)) {
+            return Optional.empty();
+        }
+        List<Step> steps = new ArrayList<>(sequence.steps());
+        steps.remove(step);
+        return Optional.of(new Edit("Remove step " + (step + 1), with(sequence, steps)));
+    }
+
+    /** Moves a step so that it stands at another index. */
+    static Optional<Edit> move(Sequence sequence, int from, int to) {
+        if (!has(sequence, from) || !has(sequence, to) || from == to) {
+            return Optional.empty();
+        }
+        List<Step> steps = new ArrayList<>(sequence.steps());
+        steps.add(to, steps.remove(from));
+        return Optional.of(new Edit("Move step " + (from + 1) + " to place " + (to + 1), with(sequence, steps)));
+    }
+
+    /** Puts a step's tip at a depth, mm from the coronal reference point. */
+    static Optional<Edit> depth(Sequence sequence, int step, double depthMm) {
+        return change(sequence, step, "depth", String.format(Locale.ROOT, "%.1f mm", depthMm), old -> new Step(
+                old.instrument(), depthMm, old.motion(), old.speedRpm(), old.torqueNmm(), old.strokes(), old.note()));
+    }
+
+    /** Moves a step's instrument another way. */
+    static Optional<Edit> motion(Sequence sequence, int step, Motion motion) {
+        return change(sequence, step, "motion", motion.word(), old -> new Step(
+                old.instrument(), old.depthMm(), motion, old.speedRpm(), old.torqueNmm(), old.strokes(), old.note()));
+    }
+
+    /** Sets the motor's speed for a step, rev/min; absent for a step by hand. */
+    static Optional<Edit> speed(Sequence sequence, int step, Optional<Double> rpm) {
+        String value = rpm.map(v -> String.format(Locale.ROOT, "%.0f rev/min", v)).orElse("not set");
+        return change(sequence, step, "speed", value, old -> new Step(
+                old.instrument(), old.depthMm(), old.motion(), rpm, old.torqueNmm(), old.strokes(), old.note()));
+    }
+
+    /** Sets the motor's torque limit for a step, N mm; absent for a step by hand. */
+    static Optional<Edit> torque(Sequence sequence, int step, Optional<Double> torqueNmm) {
+        String value =
+                torqueNmm.map(v -> String.format(Locale.ROOT, "%.2f N·cm", v / 10)).orElse("not set");
+        return change(sequence, step, "torque limit", value, old -> new Step(
+                old.instrument(), old.depthMm(), old.motion(), old.speedRpm(), torqueNmm, old.strokes(), old.note()));
+    }
+
+    /** Sets the number of strokes of a step. */
+    static Optional<Edit> strokes(Sequence sequence, int step, int strokes) {
+        return change(sequence, step, "strokes", Integer.toString(strokes), old -> new Step(
+                old.instrument(), old.depthMm(), old.motion(), old.speedRpm(), old.torqueNmm(), strokes, old.note()));
+    }
+
+    /** Tries the sequence in another canal. */
+    static Optional<Edit> canal(Sequence sequence, ThingId id, Snapshot snapshot) {
+        String name = snapshot.thing(id, Canal.class).map(Canal::name).orElse(id.value());
+        return unlessSame(sequence, new Edit(
+                "Canal " + name,
+                new Sequence(sequence.name(), Optional.of(id), sequence.motor(), sequence.steps(), sequence.note())));
+    }
+
+    /** Drives the sequence by another motor, or by none. */
+    static Optional<Edit> motor(Sequence sequence, Optional<ThingId> id, Snapshot snapshot) {
+        String name = id.flatMap(motor -> snapshot.thing(motor, Motor.class))
+                .map(motor -> "Motor " + motor.name())
+                .orElse("No motor");
+        return unlessSame(
+                sequence, new Edit(name, new Sequence(sequence.name(), sequence.canal(), id, sequence.steps(), sequence.note())));
+    }
+
+    /** Renames the sequence. */
+    static Optional<Edit> rename(Sequence sequence, String name) {
+        String trimmed = name.strip();
+        if (trimmed.isEmpty()) {
+            return Optional.empty();
+        }
+        return unlessSame(sequence, new Edit(
+                "Rename sequence to " + trimmed,
+                new Sequence(trimmed, sequence.canal(), sequence.motor(), sequence.steps(), sequence.note())));
+    }
+
+    private static Step step(Sequence sequence, ThingId id, Instrument instrument, Snapshot snapshot) {
+        double depth = sequence.canal()
+                .flatMap(canal -> snapshot.thing(canal, Canal.class))
+                .map(Canal::workingLengthMm)
+                .orElse(instrument.design().lengthMm());
+        boolean powered = instrument.drive() == Drive.POWERED;
+        return new Step(
+                id,
+                depth,
+                instrument.design().motion(),
+                powered ? instrument.speedRpm().map(SequenceEdits::middle) : Optional.empty(),
+                powered ? instrument.torqueNmm().map(Window::most) : Optional.empty(),
+                1,
+                "");
+    }
+
+    private static double middle(Window window) {
+        return (window.least() + window.most()) / 2;
+    }
+
+    private static boolean has(Sequence sequence, int step) {
+        return step >= 0 && step < sequence.steps().size();
+    }
+
+    private interface StepChange {
+        Step of(Step old);
+    }
+
+    private static Optional<Edit> change(Sequence sequence, int step, String field, String value, StepChange change) {
+        if (!has(sequence, step)) {
+            return Optional.empty();
+        }
+        List<Step> steps = new ArrayList<>(sequence.steps());
+        steps.set(step, change.of(steps.get(step)));
+        return unlessSame(sequence, new Edit("Step " + (step + 1) + " " + field + " " + value, with(sequence, steps)));
+    }
+
+    private static Optional<Edit> unlessSame(Sequence sequence, Edit edit) {
+        return edit.after().equals(sequence) ? Optional.empty() : Optional.of(edit);
+    }
+
+    private static Sequence with(Sequence sequence, List<Step> steps) {
+        return new Sequence(sequence.name(), sequence.canal(), sequence.motor(), steps, sequence.note());
+    }
+}
