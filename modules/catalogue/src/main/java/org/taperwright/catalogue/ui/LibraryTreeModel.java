@@ -3,9 +3,11 @@ package org.taperwright.catalogue.ui;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.event.TreeModelEvent;
 import javax.swing.event.TreeModelListener;
 import javax.swing.tree.TreeModel;
@@ -36,29 +38,38 @@ final class LibraryTreeModel implements TreeModel {
 
     private final List<TreeModelListener> listeners = new ArrayList<>();
     private final LibraryEdits edits;
-    private Map<ThingKind, List<Entry>> shown = Map.of();
+    private Map<ThingKind, List<Entry>> shown = new EnumMap<>(ThingKind.class);
     private List<Heading> headings = List.of();
     private Snapshot snapshot = new Snapshot(0, Map.of());
+    private SearchWords words = SearchWords.of("");
 
     LibraryTreeModel(LibraryEdits edits) {
         this.edits = edits;
+        for (ThingKind kind : ThingKind.values()) {
+            shown.put(kind, List.of());
+        }
     }
 
     /** Shows a snapshot through a search. Headings without things stand only when nothing is searched for. */
-    void show(Snapshot newSnapshot, SearchWords words) {
+    void show(Snapshot newSnapshot, SearchWords newWords) {
+        Set<ThingKind> stale = newWords.equals(words) ? stale(newSnapshot) : EnumSet.allOf(ThingKind.class);
         snapshot = newSnapshot;
+        words = newWords;
+        if (stale.isEmpty()) {
+            return;
+        }
         Map<ThingKind, List<Entry>> byKind = new EnumMap<>(ThingKind.class);
         for (ThingKind kind : ThingKind.values()) {
-            byKind.put(kind, new ArrayList<>());
+            byKind.put(kind, stale.contains(kind) ? new ArrayList<>() : shown.get(kind));
         }
         for (Entry entry : newSnapshot.entries().values()) {
-            if (words.none() || words.in(SearchWords.fold(entry.name()))) {
+            if (stale.contains(entry.kind()) && (words.none() || words.in(SearchWords.fold(entry.name())))) {
                 byKind.get(entry.kind()).add(entry);
             }
         }
         Comparator<Entry> byName =
                 Comparator.comparing(Entry::name, NaturalOrder.OF_NAMES).thenComparing(Entry::id);
-        byKind.values().forEach(entries -> entries.sort(byName));
+        stale.forEach(kind -> byKind.get(kind).sort(byName));
         shown = byKind;
         headings = byKind.entrySet().stream()
                 .filter(kind -> words.none() || !kind.getValue().isEmpty())
@@ -66,6 +77,22 @@ final class LibraryTreeModel implements TreeModel {
                 .toList();
         TreeModelEvent event = new TreeModelEvent(this, new TreePath(ROOT));
         List.copyOf(listeners).forEach(listener -> listener.treeStructureChanged(event));
+    }
+
+    /** The kinds whose things are not the ones shown. */
+    private Set<ThingKind> stale(Snapshot newSnapshot) {
+        Set<ThingKind> stale = EnumSet.noneOf(ThingKind.class);
+        newSnapshot.entries().forEach((id, entry) -> {
+            if (snapshot.entries().get(id) != entry) {
+                stale.add(entry.kind());
+            }
+        });
+        snapshot.entries().forEach((id, entry) -> {
+            if (!newSnapshot.entries().containsKey(id)) {
+                stale.add(entry.kind());
+            }
+        });
+        return stale;
     }
 
     /** The entry behind a node, as the snapshot shown holds it. */

@@ -13,6 +13,7 @@ import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.instrument.Window;
 import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.Sequences;
 import org.taperwright.shaping.sequence.Step;
 
 /**
@@ -26,17 +27,30 @@ final class SequenceEdits {
     private SequenceEdits() {}
 
     /**
-     * Adds a step before the place given: the instrument to the working length, as its maker and the motor allow.
+     * Adds steps before the place given: each instrument to the working length, as its maker allows.
      *
-     * @param place index the new step will have
+     * @param place index the first new step will have
+     * @param ids instruments; those not in the library are left out
      */
-    static Optional<Edit> add(Sequence sequence, int place, ThingId id, Snapshot snapshot) {
-        return snapshot.thing(id, Instrument.class).map(instrument -> {
-            List<Step> steps = new ArrayList<>(sequence.steps());
-            int at = Math.max(0, Math.min(steps.size(), place));
-            steps.add(at, step(sequence, id, instrument, snapshot));
-            return new Edit("Add step " + (at + 1) + ", " + instrument.name(), with(sequence, steps));
-        });
+    static Optional<Edit> add(Sequence sequence, int place, List<ThingId> ids, Snapshot snapshot) {
+        Sequence after = sequence;
+        int at = Math.max(0, Math.min(sequence.steps().size(), place));
+        List<String> names = new ArrayList<>();
+        for (ThingId id : ids) {
+            Optional<Instrument> instrument = snapshot.thing(id, Instrument.class);
+            if (instrument.isPresent()) {
+                Step step = step(sequence, id, instrument.get(), snapshot);
+                after = Sequences.inserted(after, at + names.size(), step);
+                names.add(instrument.get().name());
+            }
+        }
+        if (names.isEmpty()) {
+            return Optional.empty();
+        }
+        String name = names.size() == 1
+                ? "Add step " + (at + 1) + ", " + names.get(0)
+                : "Add steps " + (at + 1) + " to " + (at + names.size());
+        return Optional.of(new Edit(name, after));
     }
 
     /** Takes a step out. */
@@ -44,9 +58,7 @@ final class SequenceEdits {
         if (!has(sequence, step)) {
             return Optional.empty();
         }
-        List<Step> steps = new ArrayList<>(sequence.steps());
-        steps.remove(step);
-        return Optional.of(new Edit("Remove step " + (step + 1), with(sequence, steps)));
+        return Optional.of(new Edit("Remove step " + (step + 1), Sequences.removed(sequence, step)));
     }
 
     /** Moves a step so that it stands at another index. */
@@ -54,9 +66,8 @@ final class SequenceEdits {
         if (!has(sequence, from) || !has(sequence, to) || from == to) {
             return Optional.empty();
         }
-        List<Step> steps = new ArrayList<>(sequence.steps());
-        steps.add(to, steps.remove(from));
-        return Optional.of(new Edit("Move step " + (from + 1) + " to place " + (to + 1), with(sequence, steps)));
+        return Optional.of(new Edit(
+                "Move step " + (from + 1) + " to place " + (to + 1), Sequences.moved(sequence, from, to)));
     }
 
     /** Puts a step's tip at a depth, mm from the coronal reference point. */
@@ -152,16 +163,15 @@ final class SequenceEdits {
         if (!has(sequence, step)) {
             return Optional.empty();
         }
-        List<Step> steps = new ArrayList<>(sequence.steps());
-        steps.set(step, change.of(steps.get(step)));
-        return unlessSame(sequence, new Edit("Step " + (step + 1) + " " + field + " " + value, with(sequence, steps)));
+        Step changed = change.of(sequence.steps().get(step));
+        return unlessSame(
+                sequence,
+                new Edit(
+                        "Step " + (step + 1) + " " + field + " " + value,
+                        Sequences.withStep(sequence, step, changed)));
     }
 
     private static Optional<Edit> unlessSame(Sequence sequence, Edit edit) {
         return edit.after().equals(sequence) ? Optional.empty() : Optional.of(edit);
-    }
-
-    private static Sequence with(Sequence sequence, List<Step> steps) {
-        return new Sequence(sequence.name(), sequence.canal(), sequence.motor(), steps, sequence.note());
     }
 }
