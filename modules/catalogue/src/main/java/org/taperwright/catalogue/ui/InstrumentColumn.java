@@ -8,42 +8,40 @@ import org.taperwright.shaping.instrument.Window;
 
 /** The columns of the instruments table, in the order shown. */
 enum InstrumentColumn {
-    SIZE("Size", "Size and colour by ISO 3630-1", 64, row -> row.designation().size()),
-    TAPER("Taper", "Taper next to the tip, mm/mm", 56, row -> row.designation().taper()),
-    COURSE("Course", "How the taper goes on towards the handle", 72, row ->
+    SIZE("Size", "Size and colour by ISO 3630-1", row -> row.designation().size()),
+    TAPER("Taper", "Taper next to the tip, mm/mm", row -> row.designation().taper()),
+    COURSE("Course", "How the taper goes on towards the handle", row ->
             row.designation().course().word()),
-    NAME("Name", "What people call it", 200, row -> row.instrument().name()),
-    TYPE("Type", "The trade's type", 120, row -> row.instrument().type()),
-    LENGTH("Length (mm)", "From the tip to the handle, mm", 84, row ->
+    NAME("Name", "What people call it", row -> row.instrument().name()),
+    TYPE("Type", "The trade's type", row -> row.instrument().type()),
+    LENGTH("Length (mm)", "From the tip to the handle, mm", row ->
             row.instrument().design().lengthMm()),
-    SECTION("Section", "The section next to the tip", 120, InstrumentRow::section),
-    ALLOY("Alloy", "What it is made of", 150, InstrumentRow::alloy),
-    MOTION("Motion", "The motion it is meant for", 92, row ->
+    SECTION("Section", "The section next to the tip", InstrumentRow::section),
+    ALLOY("Alloy", "What it is made of", InstrumentRow::alloy),
+    MOTION("Motion", "The motion it is meant for", row ->
             row.instrument().design().motion().word()),
-    DRIVE("Drive", "Held by hand or driven by a motor", 68, row ->
+    DRIVE("Drive", "Held by hand or driven by a motor", row ->
             row.instrument().drive().word()),
-    DESIGN("Design", "Whether the design is known or assumed from the type", 72, row ->
+    DESIGN("Design", "Whether the design is known or assumed from the type", row ->
             row.instrument().designAssumed() ? "assumed" : "known"),
-    SPEED("Speed (rev/min)", "Speed window of the maker, rev/min", 112, row ->
+    SPEED("Speed (rev/min)", "Speed window of the maker, rev/min", row ->
             range(row.instrument().speedRpm(), 1, "%.0f")),
-    TORQUE("Torque (N·cm)", "Torque window of the maker, N·cm", 104, row ->
+    TORQUE("Torque (N·cm)", "Torque window of the maker, N·cm", row ->
             range(row.instrument().torqueNmm(), 10, "%.1f")),
-    USES("Uses", "Uses the maker allows", 52, row ->
+    USES("Uses", "Uses the maker allows", row ->
             row.instrument().usesAllowed() == 0
                     ? ""
                     : Integer.toString(row.instrument().usesAllowed())),
-    MAKER("Maker", "Who makes it", 120, row -> row.instrument().maker()),
-    LINE("Line", "The maker's line", 120, row -> row.instrument().line());
+    MAKER("Maker", "Who makes it", row -> row.instrument().maker()),
+    LINE("Line", "The maker's line", row -> row.instrument().line());
 
     private final String title;
     private final String explanation;
-    private final int width;
     private final Function<InstrumentRow, Comparable<?>> value;
 
-    InstrumentColumn(String title, String explanation, int width, Function<InstrumentRow, Comparable<?>> value) {
+    InstrumentColumn(String title, String explanation, Function<InstrumentRow, Comparable<?>> value) {
         this.title = title;
         this.explanation = explanation;
-        this.width = width;
         this.value = value;
     }
 
@@ -55,11 +53,6 @@ enum InstrumentColumn {
     /** One clause for the tooltip. */
     String explanation() {
         return explanation;
-    }
-
-    /** Preferred width, px. */
-    int width() {
-        return width;
     }
 
     /** What stands in the column: a number, or text. */

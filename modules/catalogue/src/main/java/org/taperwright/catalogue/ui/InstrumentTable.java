@@ -8,8 +8,10 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
@@ -18,14 +20,20 @@ import javax.swing.table.JTableHeader;
 import javax.swing.table.TableCellRenderer;
 import org.jspecify.annotations.Nullable;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.workbench.ui.NumberCells;
 import org.taperwright.workbench.ui.SizeChip;
 import org.taperwright.workbench.ui.Spacing;
 
 /** The table itself: chip and number by size, numbers aligned, rows to drag. */
 final class InstrumentTable extends JTable {
+    private static final int SAMPLE = 200;
+    private static final int SORT_MARK = 16;
+    private static final int WIDEST = 320;
+
     private final transient InstrumentTableModel instruments;
     private final transient SizeCell sizeCell = new SizeCell();
     private final transient TaperCell taperCell = new TaperCell();
+    private final transient NumberCells lengthCell = new NumberCells(InstrumentTable::millimetres, 1);
 
     InstrumentTable(InstrumentTableModel model, InstrumentSorter sorter) {
         super(model);
@@ -39,8 +47,8 @@ final class InstrumentTable extends JTable {
         setFillsViewportHeight(true);
         setDragEnabled(true);
         setTransferHandler(new ThingDrag(this::selectedThings));
-        for (InstrumentColumn column : InstrumentColumn.values()) {
-            getColumnModel().getColumn(column.ordinal()).setPreferredWidth(column.width());
+        if (getTableHeader().getDefaultRenderer() instanceof JLabel heading) {
+            heading.setHorizontalAlignment(JLabel.LEADING);
         }
         addMouseListener(new MouseAdapter() {
             @Override
@@ -51,6 +59,25 @@ final class InstrumentTable extends JTable {
                 }
             }
         });
+    }
+
+    /** Makes columns as wide as their headings and a sample of their cells need, within reason. */
+    void fitColumns() {
+        int rows = getRowCount();
+        int step = Math.max(1, rows / SAMPLE);
+        for (int column = 0; column < getColumnCount(); column++) {
+            TableCellRenderer heading = getTableHeader().getDefaultRenderer();
+            Object title = getColumnModel().getColumn(column).getHeaderValue();
+            int width = heading.getTableCellRendererComponent(this, title, false, false, -1, column)
+                            .getPreferredSize()
+                            .width
+                    + SORT_MARK;
+            for (int row = 0; row < rows; row += step) {
+                Component cell = prepareRenderer(getCellRenderer(row, column), row, column);
+                width = Math.max(width, cell.getPreferredSize().width + Spacing.TIGHT);
+            }
+            getColumnModel().getColumn(column).setPreferredWidth(Math.min(WIDEST, width));
+        }
     }
 
     /** Calls back when a person opens an instrument, by a double click or Enter. */
@@ -107,6 +134,7 @@ final class InstrumentTable extends JTable {
         return switch (InstrumentColumn.values()[convertColumnIndexToModel(column)]) {
             case SIZE -> sizeCell;
             case TAPER -> taperCell;
+            case LENGTH -> lengthCell;
             default -> super.getCellRenderer(row, column);
         };
     }
@@ -114,8 +142,8 @@ final class InstrumentTable extends JTable {
     @Override
     public Component prepareRenderer(TableCellRenderer renderer, int row, int column) {
         Component component = super.prepareRenderer(renderer, row, column);
-        if (component instanceof DefaultTableCellRenderer label) {
-            label.setBorder(Spacing.around(0, Spacing.NEAR));
+        if (component instanceof DefaultTableCellRenderer label && renderer != lengthCell) {
+            label.setBorder(Spacing.around(0, Spacing.TIGHT));
             label.setToolTipText(label.getText().isEmpty() ? null : label.getText());
         }
         return component;
@@ -133,6 +161,12 @@ final class InstrumentTable extends JTable {
                         : InstrumentColumn.values()[getTable().convertColumnIndexToModel(column)].explanation();
             }
         };
+    }
+
+    private static String millimetres(double length) {
+        return length == Math.rint(length)
+                ? String.format(Locale.ROOT, "%.0f", length)
+                : String.format(Locale.ROOT, "%.1f", length);
     }
 
     /** Size as chip and number, with the colour's word read out. */

@@ -128,7 +128,11 @@ public final class InstrumentsPanel extends JPanel {
         if (!rows.equals(model.rows())) {
             List<ThingId> selected = table.selectedThings();
             following = true;
+            boolean first = model.rows().isEmpty();
             model.show(rows);
+            if (first) {
+                table.fitColumns();
+            }
             table.select(selected, false);
             following = false;
             quickEntry.refresh();

@@ -49,7 +49,7 @@ final class QuickEntryBar extends JPanel {
      * @param enter receives what is to be added
      */
     QuickEntryBar(Supplier<List<InstrumentRow>> known, Consumer<QuickEntry> enter) {
-        super(new BorderLayout(Spacing.NEAR, 0));
+        super(new BorderLayout(0, Spacing.TIGHT));
         this.known = known;
         setName("instruments.entry");
         setOpaque(false);
@@ -64,23 +64,23 @@ final class QuickEntryBar extends JPanel {
         Runnable commit = () -> entry().ifPresent(enter);
         sizes.addActionListener(event -> commit.run());
         add.addActionListener(event -> commit.run());
-        taper.onPreview(value -> show()).onCommit(value -> show());
-        type.onCommit(value -> show());
-        length.onCommit(value -> show());
+        taper.onPreview(value -> describe()).onCommit(value -> describe());
+        type.onCommit(value -> describe());
+        length.onCommit(value -> describe());
         sizes.getDocument().addDocumentListener(new DocumentListener() {
             @Override
             public void insertUpdate(DocumentEvent event) {
-                show();
+                describe();
             }
 
             @Override
             public void removeUpdate(DocumentEvent event) {
-                show();
+                describe();
             }
 
             @Override
             public void changedUpdate(DocumentEvent event) {
-                show();
+                describe();
             }
         });
         JPanel fields = new JPanel();
@@ -91,9 +91,10 @@ final class QuickEntryBar extends JPanel {
         labelled(fields, "type", type);
         labelled(fields, "length", length);
         fields.add(add);
-        add(fields, BorderLayout.LINE_START);
-        add(outcome, BorderLayout.CENTER);
-        show();
+        fields.add(Box.createHorizontalGlue());
+        add(fields, BorderLayout.CENTER);
+        add(outcome, BorderLayout.SOUTH);
+        describe();
     }
 
     private static void labelled(JPanel row, String words, JComponent field) {
@@ -120,7 +121,7 @@ final class QuickEntryBar extends JPanel {
         if (type.getSelectedItem() == null) {
             type.setValue(types.contains(String.valueOf(before)) ? String.valueOf(before) : PLAIN_TYPE);
         }
-        show();
+        describe();
     }
 
     private Optional<QuickEntry> entry() {
@@ -135,7 +136,7 @@ final class QuickEntryBar extends JPanel {
                 length.getItemAt(length.getSelectedIndex())));
     }
 
-    private void show() {
+    private void describe() {
         SizesEntry read = SizesEntry.of(sizes.getText());
         Optional<QuickEntry> entry = entry();
         add.setEnabled(entry.isPresent());

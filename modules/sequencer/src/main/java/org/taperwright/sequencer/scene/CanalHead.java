@@ -33,8 +33,8 @@ final class CanalHead extends SceneWidget {
         place(0, 0, layout.width(), layout.headHeight());
         setToolTipText(String.format(
                 Locale.ROOT,
-                "%s: opening at each depth, the lesser diameter darker than the greater; diameters drawn %.1f times as"
-                        + " large as lengths",
+                "<html>%s. Depths are measured from the coronal reference point.<br>Opening at each depth: the lesser "
+                        + "diameter darker than the greater; diameters drawn %.1f times as large as lengths.",
                 content.canal().name(),
                 scale.exaggeration()));
     }
@@ -62,6 +62,10 @@ final class CanalHead extends SceneWidget {
             String words = cut(metrics, third.word() + " third", to - from - Spacing.TIGHT);
             g.drawString(words, (float) ((from + to - metrics.stringWidth(words)) / 2), baseline);
         }
+        double orifice = scale.x(content.canal().coronalReferenceMm());
+        g.drawString("orifice", (float) (orifice - metrics.stringWidth("orifice") - Spacing.TIGHT), baseline);
+        g.drawString(
+                "working length", (float) scale.x(content.canal().workingLengthMm()) + Spacing.TIGHT, baseline);
     }
 
     private void bends(Graphics2D g, int baseline) {
@@ -127,20 +131,15 @@ final class CanalHead extends SceneWidget {
         int width = layout.left() - 2 * Spacing.NEAR;
         g.setColor(Ink.quiet());
         g.drawString(
-                cut(metrics, "Depth from reference (mm)", width),
-                Spacing.NEAR,
-                baseline + 2 * layout.lineHeight());
+                cut(metrics, "Depth from reference (mm)", width), Spacing.NEAR, baseline + 2 * layout.lineHeight());
         Canal canal = content.canal();
-        float middle = (float) (layout.axisInHead() - layout.lineHeight() / 2.0 + metrics.getAscent() - 1);
-        g.drawString(
-                cut(
-                        metrics,
-                        String.format(Locale.ROOT, "working length %.1f mm", canal.workingLengthMm()),
-                        width),
-                Spacing.NEAR,
-                middle + layout.lineHeight() / 2f);
+        int first = (int) (layout.axisInHead() - 1.5 * layout.lineHeight()) + metrics.getAscent();
+        String working = String.format(Locale.ROOT, "working length %.1f mm", canal.workingLengthMm());
+        String drawn = String.format(Locale.ROOT, "diameters drawn × %.1f", scale.exaggeration());
+        g.drawString(cut(metrics, working, width), Spacing.NEAR, first + layout.lineHeight());
+        g.drawString(cut(metrics, drawn, width), Spacing.NEAR, first + 2 * layout.lineHeight());
         g.setFont(Ink.font());
         g.setColor(Ink.text());
-        g.drawString(cut(g.getFontMetrics(), canal.name(), width), Spacing.NEAR, middle - layout.lineHeight() / 2f);
+        g.drawString(cut(g.getFontMetrics(), canal.name(), width), Spacing.NEAR, first);
     }
 }

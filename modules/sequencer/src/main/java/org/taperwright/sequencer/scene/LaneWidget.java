@@ -13,6 +13,10 @@ import org.taperwright.workbench.ui.Spacing;
 /** A step's lane: what was open before the step, the instrument over it, and the numbers beneath each third. */
 final class LaneWidget extends SceneWidget {
     private static final int MARK = 3;
+    private static final double SHOWN_MM3 = 0.005;
+    private static final String LEGEND = "<html>Hatched: where the instrument is wider than what was there before, by "
+            + "geometry alone, centred in the canal.<br>Beneath each third: the share of its length that is hatched, and "
+            + "the volume between instrument and opening.";
 
     private final StepLabel label;
     private final InstrumentWidget instrument;
@@ -29,6 +33,7 @@ final class LaneWidget extends SceneWidget {
         this.layout = layout;
         label = new StepLabel(scene, lane, layout);
         instrument = new InstrumentWidget(scene, content, lane, scale);
+        setToolTipText(LEGEND);
         addChild(label);
         addChild(instrument);
         show(content, lane, scale, layout);
@@ -93,9 +98,10 @@ final class LaneWidget extends SceneWidget {
             return "–";
         }
         String percent = LaneContent.percent(share);
+        String cubic = volume < SHOWN_MM3 ? "< 0.01 mm³" : String.format(Locale.ROOT, "%.2f mm³", volume);
         for (String words : new String[] {
-            String.format(Locale.ROOT, "wider over %s, %.2f mm³", percent, volume),
-            String.format(Locale.ROOT, "%s, %.2f mm³", percent, volume)
+            "wider over " + percent + ", " + cubic,
+            percent + ", " + cubic
         }) {
             if (metrics.stringWidth(words) <= width) {
                 return words;

@@ -18,6 +18,8 @@ import org.taperwright.shaping.canal.Opening;
 record SceneScale(double left, double right, double fromMm, double pixelsPerMm, double acrossPixelsPerMm) {
     private static final double ABOVE_ORIFICE_MM = 1;
     private static final double BELOW_END_MM = 1;
+    /** Room right of the deepest point for the words at the working length, px. */
+    private static final double BELOW_END_PX = 96;
     private static final double LEAST_WIDEST_MM = 0.6;
 
     /** The scale for what is shown. */
@@ -28,7 +30,9 @@ record SceneScale(double left, double right, double fromMm, double pixelsPerMm, 
         for (LaneContent lane : content.lanes()) {
             to = Math.max(to, lane.depthMm());
         }
-        double along = Math.max(1, right - left) / Math.max(1, to + BELOW_END_MM - from);
+        double along = Math.min(
+                Math.max(1, right - left) / Math.max(1, to + BELOW_END_MM - from),
+                Math.max(1, right - left - BELOW_END_PX) / Math.max(1, to - from));
         return new SceneScale(left, right, from, along, SceneLayout.SILHOUETTE / widestMm(content));
     }
 

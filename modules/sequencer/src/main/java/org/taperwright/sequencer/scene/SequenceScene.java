@@ -1,6 +1,6 @@
 package org.taperwright.sequencer.scene;
 
-import java.awt.BasicStroke;
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -13,6 +13,7 @@ import org.netbeans.api.visual.widget.LayerWidget;
 import org.netbeans.api.visual.widget.Scene;
 import org.netbeans.api.visual.widget.Widget;
 import org.taperwright.workbench.ui.Ink;
+import org.taperwright.workbench.ui.Spacing;
 
 /**
  * The canal laid out along its length, a lane for each step beneath. Instruments are dropped into it, lanes dragged up
@@ -23,6 +24,7 @@ public final class SequenceScene extends Scene {
     private final LayerWidget lanesLayer = new LayerWidget(this);
     private final LayerWidget marksLayer = new LayerWidget(this);
     private final InsertionMark mark = new InsertionMark(this);
+    private final Invitation invitation = new Invitation(this);
     private final List<LaneWidget> lanes = new ArrayList<>();
     private Optional<CanalHead> head = Optional.empty();
     private Optional<SceneContent> content = Optional.empty();
@@ -34,6 +36,7 @@ public final class SequenceScene extends Scene {
         addChild(lanesLayer);
         addChild(marksLayer);
         marksLayer.addChild(mark);
+        marksLayer.addChild(invitation);
         mark.setVisible(false);
         getActions().addAction(ActionFactory.createAcceptAction(new InstrumentDrop(this, orders)));
         getActions().addAction(new WidgetAction.Adapter() {
@@ -89,8 +92,10 @@ public final class SequenceScene extends Scene {
             }
             lanes.get(lane.index()).show(shown, lane, scale, layout);
         }
+        invitation.setVisible(shown.lanes().isEmpty());
+        invitation.place(0, layout.headHeight(), layout.width(), layout.laneHeight());
         Rectangle bounds =
-                new Rectangle(0, 0, layout.width(), layout.height(shown.lanes().size()));
+                new Rectangle(0, 0, layout.width(), layout.height(Math.max(1, shown.lanes().size())));
         setMaximumBounds(bounds);
         setMinimumSize(bounds.getSize());
         revalidate();
@@ -153,6 +158,22 @@ public final class SequenceScene extends Scene {
         // the view's own background shows through
     }
 
+    /** What to do in a sequence without steps. */
+    private static final class Invitation extends SceneWidget {
+        Invitation(Scene scene) {
+            super(scene);
+        }
+
+        @Override
+        void draw(Graphics2D g) {
+            g.setColor(Ink.quiet());
+            FontMetrics metrics = g.getFontMetrics();
+            String words = "Drag instruments here, or select one in the catalogue and press Insert.";
+            String shown = cut(metrics, words, area().width - 2.0 * Spacing.APART);
+            g.drawString(shown, Spacing.APART, area().height / 2 + metrics.getAscent() / 2);
+        }
+    }
+
     /** The line where a dragged step or instrument would stand. */
     private static final class InsertionMark extends SceneWidget {
         InsertionMark(Scene scene) {
@@ -162,7 +183,6 @@ public final class SequenceScene extends Scene {
         @Override
         void draw(Graphics2D g) {
             g.setColor(Ink.accent());
-            g.setStroke(new BasicStroke(3));
             g.fillRect(0, 0, area().width, area().height);
         }
     }
