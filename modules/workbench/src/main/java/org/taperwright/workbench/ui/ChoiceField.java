@@ -2,16 +2,19 @@ package org.taperwright.workbench.ui;
 
 import java.awt.Component;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.DefaultListCellRenderer;
+import javax.swing.Icon;
 import javax.swing.JComboBox;
 import javax.swing.JList;
 
 /** A field for one of several things, shown by their words. */
 public final class ChoiceField<T> extends JComboBox<T> {
     private transient Consumer<T> commit = value -> {};
+    private transient Function<T, Optional<Icon>> icons = value -> Optional.empty();
     private boolean quiet;
 
     /**
@@ -28,7 +31,10 @@ public final class ChoiceField<T> extends JComboBox<T> {
             public Component getListCellRendererComponent(
                     JList<?> list, Object value, int index, boolean selected, boolean focused) {
                 String word = value == null ? "" : words.apply((T) value);
-                return super.getListCellRendererComponent(list, word, index, selected, focused);
+                super.getListCellRendererComponent(list, word, index, selected, focused);
+                setIcon(value == null ? null : icons.apply((T) value).orElse(null));
+                setIconTextGap(Spacing.TIGHT);
+                return this;
             }
         });
         setChoices(choices);
@@ -43,6 +49,12 @@ public final class ChoiceField<T> extends JComboBox<T> {
     /** Receives what a person chooses. */
     public ChoiceField<T> onCommit(Consumer<T> listener) {
         commit = listener;
+        return this;
+    }
+
+    /** Puts a small picture before each word. */
+    public ChoiceField<T> withIcons(Function<T, Optional<Icon>> pictures) {
+        icons = pictures;
         return this;
     }
 

@@ -5,7 +5,7 @@ import javax.swing.JLabel;
 
 /** A form's label, at least so wide that the fields of several forms below each other stand in one column. */
 final class FormLabel extends JLabel {
-    private static final double WIDTH_IN_EMS = 10.5;
+    private static final double WIDTH_IN_EMS = 8.6;
 
     FormLabel(String words) {
         super(words);

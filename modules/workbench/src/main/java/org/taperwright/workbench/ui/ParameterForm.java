@@ -1,9 +1,9 @@
 package org.taperwright.workbench.ui;
 
+import java.awt.BorderLayout;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import javax.swing.BoxLayout;
 import javax.swing.JPanel;
 import org.taperwright.mechanics.section.FamilyParameter;
 
@@ -23,7 +23,7 @@ public final class ParameterForm extends JPanel {
     public ParameterForm(String name) {
         setName(name);
         setOpaque(false);
-        setLayout(new BoxLayout(this, BoxLayout.PAGE_AXIS));
+        setLayout(new BorderLayout());
     }
 
     /** Receives what a person enters. */

@@ -57,7 +57,8 @@ final class PlotChart {
     }
 
     private static NumberAxis axis(Plot plot, boolean horizontal) {
-        NumberAxis axis = new NumberAxis((horizontal ? plot.x() : plot.y()).heading());
+        // The upright axis has its title above it, written across, by PlotLabels: readable, and never too long.
+        NumberAxis axis = new NumberAxis(horizontal ? plot.x().heading() : null);
         PlotRange range = PlotRange.of(plot, horizontal);
         axis.setRange(range.low(), range.high());
         axis.setStandardTickUnits(steps());
@@ -67,7 +68,9 @@ final class PlotChart {
         axis.setLabelPaint(Ink.text());
         axis.setAxisLinePaint(Ink.mix(Ink.text(), Ink.paper(), 0.5));
         axis.setTickMarksVisible(false);
-        axis.setTickLabelInsets(new RectangleInsets(2, Spacing.TIGHT, 2, Spacing.TIGHT));
+        // Room above and below upright numbers keeps them from crowding.
+        int room = horizontal ? 2 : 5;
+        axis.setTickLabelInsets(new RectangleInsets(room, Spacing.TIGHT, room, Spacing.TIGHT));
         return axis;
     }
 

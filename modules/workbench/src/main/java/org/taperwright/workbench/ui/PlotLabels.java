@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Names at the ends of curves, moved apart where they would overlap, and beside separate spots. */
+/** The upright axis's title, and names at the ends of curves, moved apart where they would overlap, and beside separate spots. */
 final class PlotLabels {
     private final Plot plot;
     private final FontMetrics metrics;
@@ -33,8 +33,15 @@ final class PlotLabels {
                 .orElse(0);
     }
 
+    /** Height of the upright axis's title above the axes; 0 where there is none. */
+    double titleHeight() {
+        return plot.y().heading().isEmpty() ? 0 : metrics.getHeight();
+    }
+
     void draw(Graphics2D g, Rectangle2D area, Placing placing) {
         g.setFont(metrics.getFont());
+        g.setColor(Ink.text());
+        g.drawString(plot.y().heading(), Spacing.TIGHT, (float) area.getY() - metrics.getDescent() - Spacing.TIGHT);
         named(true)
                 .forEach(curve ->
                         curve.spots().forEach(spot -> beside(g, area, curve, placing.at(spot.x(), spot.y()))));

@@ -98,7 +98,7 @@ public final class XyPlot extends Drawing {
 
     private void drawPlot(Graphics2D g) {
         PlotLabels labels = new PlotLabels(plot, g.getFontMetrics(Ink.smallFont()));
-        chart.getXYPlot().setInsets(PlotChart.insets(labels.width()));
+        chart.getXYPlot().setInsets(PlotChart.insets(labels.titleHeight(), labels.width()));
         ChartRenderingInfo info = new ChartRenderingInfo();
         chart.draw(g, new Rectangle2D.Double(0, 0, getWidth(), getHeight()), info);
         dataArea = info.getPlotInfo().getDataArea();

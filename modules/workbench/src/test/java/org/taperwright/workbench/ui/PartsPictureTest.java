@@ -76,8 +76,7 @@ class PartsPictureTest {
                 .row("Taper", right, "mm per mm")
                 .row("Tip", new ChoiceField<>("tip", "Tip", List.of("active", "passive"), word -> word), "")
                 .heading("Section")
-                .wide(parameters)
-                .end();
+                .wide(parameters);
     }
 
     private static JPanel plot() {
