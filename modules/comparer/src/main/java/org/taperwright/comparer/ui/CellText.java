@@ -25,7 +25,7 @@ record CellText(String whole, String fraction, String band, OptionalDouble ratio
      * @param datum whether the cell is the datum's own
      * @param datumKnown whether the datum could be computed at all
      */
-    static CellText of(ComparisonCell cell, boolean datum, boolean datumKnown) {
+    static CellText of(ComparisonCell cell, boolean datum, OptionalDouble datumValue) {
         String value = Shown.number(cell.reading().value());
         int point = value.indexOf('.');
         String whole = point < 0 ? value : value.substring(0, point);

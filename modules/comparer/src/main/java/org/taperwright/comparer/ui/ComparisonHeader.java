@@ -1,8 +1,6 @@
 package org.taperwright.comparer.ui;
 
 import java.awt.BorderLayout;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.Box;
@@ -10,15 +8,15 @@ import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.Ink;
+import org.taperwright.workbench.ui.NameField;
 import org.taperwright.workbench.ui.Spacing;
 
 /** Name, datum, a button to add designs, and a word on whether the numbers are current. */
 final class ComparisonHeader extends JPanel {
-    private final JTextField name = new JTextField(24);
+    private final NameField name = new NameField("comparison.name", "Name of the comparison");
     private final ChoiceField<Member> datum =
             new ChoiceField<>("comparison.datum", "Datum", List.of(), Member::name);
     private final JButton add = new JButton("Add design…");
@@ -27,15 +25,8 @@ final class ComparisonHeader extends JPanel {
     ComparisonHeader(Consumer<String> rename, Consumer<Member> makeDatum, Runnable addDesigns) {
         super(new BorderLayout(Spacing.APART, 0));
         setOpaque(false);
-        name.setName("comparison.name");
-        name.getAccessibleContext().setAccessibleName("Name of the comparison");
-        name.addActionListener(event -> rename.accept(name.getText()));
-        name.addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusLost(FocusEvent event) {
-                rename.accept(name.getText());
-            }
-        });
+        name.onCommit(rename);
+        name.setColumns(18);
         datum.onCommit(makeDatum);
         datum.setToolTipText("The design that every ratio is taken against");
         add.setName("comparison.add");
@@ -60,9 +51,7 @@ final class ComparisonHeader extends JPanel {
 
     /** Shows a comparison. */
     void show(SavedComparison comparison, List<Member> members) {
-        if (!name.getText().equals(comparison.name())) {
-            name.setText(comparison.name());
-        }
+        name.setValue(comparison.name());
         datum.setChoices(members);
         members.stream()
                 .filter(member -> member.id().equals(comparison.datum()))

@@ -2,6 +2,7 @@ package org.taperwright.comparer.ui;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Dimension;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -69,6 +70,7 @@ public final class ComparisonPanel extends JPanel {
         top.setBorder(Spacing.around(Spacing.NEAR, Spacing.NEAR));
         top.add(header, BorderLayout.NORTH);
         top.add(strip, BorderLayout.SOUTH);
+        table.setPreferredScrollableViewportSize(new Dimension(720, 400));
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         JPanel left = new JPanel(new BorderLayout());
@@ -162,7 +164,7 @@ public final class ComparisonPanel extends JPanel {
     private void outdated(boolean outdated) {
         table.setEnabled(!outdated);
         figures.setOutdated(outdated);
-        header.say(outdated ? "Outdated: computing" : "");
+        header.say(!outdated ? "" : model.compared().isPresent() ? "Outdated: computing" : "Computing");
         table.repaint();
     }
 

@@ -6,25 +6,23 @@ import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.event.TableModelEvent;
-import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
 import org.jspecify.annotations.Nullable;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.SeriesLook;
-import org.taperwright.workbench.ui.Spacing;
 import org.taperwright.workbench.ui.StandingMark;
 
 /** Shows {@link ComparisonTableModel}; greyed, and disabled for assistive technology, while its numbers are outdated. */
 final class ComparisonTable extends JTable {
-    private static final int[] LEADING_WIDTHS = {208, 64, 64, 80};
-
     private final transient ComparisonTableModel metrics;
     private final transient MetricCellRenderer cells;
+    private final transient MetricNameRenderer names;
     private final transient MemberHeaderRenderer heads;
     private transient List<SeriesLook> looks = List.of();
 
@@ -32,6 +30,7 @@ final class ComparisonTable extends JTable {
         super(model);
         metrics = model;
         cells = new MetricCellRenderer(model);
+        names = new MetricNameRenderer(model);
         heads = new MemberHeaderRenderer(model);
         setName("comparison.table");
         getAccessibleContext().setAccessibleName("Metrics of the designs compared");
@@ -40,6 +39,9 @@ final class ComparisonTable extends JTable {
         setIntercellSpacing(new Dimension(0, 0));
         setFillsViewportHeight(true);
         getTableHeader().setReorderingAllowed(false);
+        if (getTableHeader().getDefaultRenderer() instanceof JLabel heading) {
+            heading.setHorizontalAlignment(JLabel.LEADING);
+        }
         fitColumns();
     }
 
@@ -75,11 +77,15 @@ final class ComparisonTable extends JTable {
 
     private void fitColumns() {
         int memberWidth = MetricCellRenderer.roomyWidth(getFontMetrics(getFont()));
+        int nameWidth = memberWidth;
+        for (int row = 0; row < getRowCount(); row++) {
+            nameWidth = Math.max(nameWidth, prepareRenderer(names, row, 0).getPreferredSize().width);
+        }
         for (int i = 0; i < getColumnCount(); i++) {
             TableColumn column = getColumnModel().getColumn(i);
             boolean member = i >= ComparisonTableModel.LEADING;
-            column.setPreferredWidth(member ? memberWidth : LEADING_WIDTHS[i]);
-            column.setMinWidth(member ? memberWidth * 2 / 3 : LEADING_WIDTHS[i] * 2 / 3);
+            column.setPreferredWidth(member ? memberWidth : nameWidth);
+            column.setMinWidth(member ? memberWidth : nameWidth);
             if (member) {
                 column.setHeaderRenderer(heads);
             }
@@ -88,11 +94,12 @@ final class ComparisonTable extends JTable {
 
     private void fitRows() {
         for (int row = 0; row < getRowCount(); row++) {
-            int height = 1;
-            for (int column = ComparisonTableModel.LEADING; column < getColumnCount(); column++) {
-                height = Math.max(
-                        height,
-                        prepareRenderer(getCellRenderer(row, column), row, column).getPreferredSize().height);
+            int height = prepareRenderer(names, row, 0).getPreferredSize().height;
+            if (metrics.row(row) instanceof TableRow.MetricLine && getColumnCount() > ComparisonTableModel.LEADING) {
+                for (int column = ComparisonTableModel.LEADING; column < getColumnCount(); column++) {
+                    height = Math.max(
+                            height, prepareRenderer(cells, row, column).getPreferredSize().height);
+                }
             }
             setRowHeight(row, height);
         }
@@ -106,24 +113,17 @@ final class ComparisonTable extends JTable {
 
     @Override
     public TableCellRenderer getCellRenderer(int row, int column) {
-        boolean metric = metrics.row(row) instanceof TableRow.MetricLine;
-        return metric && column >= ComparisonTableModel.LEADING ? cells : super.getCellRenderer(row, column);
+        if (column < ComparisonTableModel.LEADING) {
+            return names;
+        }
+        return metrics.row(row) instanceof TableRow.MetricLine ? cells : super.getCellRenderer(row, column);
     }
 
     @Override
     public Component prepareRenderer(TableCellRenderer renderer, int row, int column) {
         Component component = super.prepareRenderer(renderer, row, column);
-        if (renderer == cells) {
-            return component;
-        }
-        boolean heading = metrics.row(row) instanceof TableRow.GroupHeading;
-        component.setFont(heading ? Ink.headingFont() : getFont());
-        component.setEnabled(isEnabled());
-        if (component instanceof DefaultTableCellRenderer label) {
-            label.setBorder(Spacing.around(0, Spacing.NEAR));
-        }
-        if (!isRowSelected(row)) {
-            component.setBackground(heading ? Ink.mix(getBackground(), getForeground(), 0.06) : getBackground());
+        if (metrics.row(row) instanceof TableRow.GroupHeading && !isRowSelected(row)) {
+            component.setBackground(Ink.mix(getBackground(), getForeground(), 0.06));
         }
         return component;
     }
@@ -138,22 +138,14 @@ final class ComparisonTable extends JTable {
         return metrics.metric(row).map(metric -> tip(metric, row, column)).orElse(null);
     }
 
-    private @Nullable String tip(Metric metric, int row, int column) {
-        return switch (column) {
-            case 0 -> html(metric.explanation() + " Source: " + metric.source());
-            case 1 -> metric.unit().isEmpty() ? "a plain number" : metric.unit();
-            case 2 -> wanted(metric);
-            case 3 -> StandingMark.explanation(metric.standing());
-            default -> getColumnName(column) + ": " + getValueAt(row, column);
-        };
-    }
-
-    private static String wanted(Metric metric) {
-        return switch (metric.direction()) {
-            case MORE -> "More is wanted, other things being equal";
-            case LESS -> "Less is wanted, other things being equal";
-            case NEITHER -> "Neither more nor less is better by itself";
-        };
+    private String tip(Metric metric, int row, int column) {
+        if (column >= ComparisonTableModel.LEADING) {
+            return getColumnName(column) + ": " + getValueAt(row, column);
+        }
+        String wanted = ComparisonTableModel.wanted(metric);
+        return html(metric.explanation() + " Source: " + metric.source() + ". "
+                + StandingMark.explanation(metric.standing())
+                + (wanted.isEmpty() ? " Neither more nor less is better by itself." : ""));
     }
 
     private static String html(String text) {

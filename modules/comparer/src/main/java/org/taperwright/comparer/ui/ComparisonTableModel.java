@@ -8,14 +8,12 @@ import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.Metric;
 
 /**
- * The comparison as a table: a row for each metric beneath its group's heading; columns for metric, unit, which way it
- * is wanted and its standing, then one for each design. Follows from what the metrics declare.
+ * The comparison as a table: a row for each metric beneath its group's heading; the first column
+ * names it, then comes one for each design. Follows from what the metrics declare.
  */
 final class ComparisonTableModel extends AbstractTableModel {
     /** Columns before the first design. */
-    static final int LEADING = 4;
-
-    private static final String[] TITLES = {"Metric", "Unit", "Wanted", "Standing"};
+    static final int LEADING = 1;
 
     private Optional<Compared> compared = Optional.empty();
     private List<TableRow> rows = List.of();
@@ -72,7 +70,7 @@ final class ComparisonTableModel extends AbstractTableModel {
     @Override
     public String getColumnName(int column) {
         return column < LEADING
-                ? TITLES[column]
+                ? "Metric"
                 : compared.orElseThrow().members().get(column - LEADING).name();
     }
 
@@ -80,27 +78,18 @@ final class ComparisonTableModel extends AbstractTableModel {
     public Object getValueAt(int row, int column) {
         if (rows.get(row) instanceof TableRow.MetricLine line) {
             return column < LEADING
-                    ? leading(line.row().metric(), column)
+                    ? line.row().metric().label()
                     : cells.get(row).get(column - LEADING);
         }
         return column == 0 ? ((TableRow.GroupHeading) rows.get(row)).group().label() : "";
     }
 
-    private static String leading(Metric metric, int column) {
-        return switch (column) {
-            case 0 -> metric.label();
-            case 1 -> metric.unit();
-            case 2 -> wanted(metric);
-            default -> metric.standing().word();
-        };
-    }
-
-    /** Which way a metric is wanted, in a word. */
+    /** Which way a metric is wanted, in a few words; empty when neither is. */
     static String wanted(Metric metric) {
         return switch (metric.direction()) {
-            case MORE -> "more";
-            case LESS -> "less";
-            case NEITHER -> "–";
+            case MORE -> "more is wanted";
+            case LESS -> "less is wanted";
+            case NEITHER -> "";
         };
     }
 

@@ -1,5 +1,7 @@
 package org.taperwright.comparer.ui;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
@@ -37,6 +39,14 @@ record LogAxis(double low, double high) {
         }
         List<Double> coarse = ticks(new double[] {1, 2, 5});
         return coarse.size() <= MOST_TICKS ? coarse : ticks(new double[] {1});
+    }
+
+    /** A tick as written. */
+    static String words(double tick) {
+        return new BigDecimal(tick)
+                .round(new MathContext(3))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private List<Double> ticks(double[] mantissas) {

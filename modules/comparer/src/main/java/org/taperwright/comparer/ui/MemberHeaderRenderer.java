@@ -7,17 +7,19 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.SwingUtilities;
 import javax.swing.table.TableCellRenderer;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.SeriesLook;
 import org.taperwright.workbench.ui.Spacing;
 
 /** The head of a design's column: its line as drawn in every figure, its name, and beneath the scale of its bars. */
-final class MemberHeaderRenderer extends JComponent implements TableCellRenderer {
+final class MemberHeaderRenderer extends JPanel implements TableCellRenderer {
     private static final int SWATCH = 28;
+    private static final String BAR_ENDS = "value and ratio to the datum; bars on the scale written beneath";
 
     private final transient ComparisonTableModel model;
     private transient SeriesLook look = new SeriesLook(0);
@@ -58,7 +60,9 @@ final class MemberHeaderRenderer extends JComponent implements TableCellRenderer
                     if (compared.datumMember().equals(java.util.Optional.of(member))) {
                         return "datum";
                     }
-                    return compared.datumMember().isPresent() ? "value, ratio to datum" : "value";
+                    return compared.datumMember().isPresent()
+                            ? BAR_ENDS
+                            : "value";
                 })
                 .orElse("");
     }
@@ -87,14 +91,25 @@ final class MemberHeaderRenderer extends JComponent implements TableCellRenderer
         g.drawString(clipped(g, name, getWidth() - textStart - Spacing.TIGHT), textStart, top + metrics.getAscent());
         g.setColor(Ink.quiet());
         g.setFont(Ink.smallFont());
-        g.drawString(
-                clipped(g, beneath, getWidth() - Spacing.NEAR - Spacing.TIGHT),
-                Spacing.NEAR,
-                top + metrics.getHeight() + metrics.getAscent());
+        int second = top + metrics.getHeight() + metrics.getAscent();
+        if (beneath.equals(BAR_ENDS)) {
+            scale(g, second);
+        } else {
+            g.drawString(clipped(g, beneath, getWidth() - Spacing.NEAR - Spacing.TIGHT), Spacing.NEAR, second);
+        }
         g.setColor(Ink.grid());
         g.fillRect(getWidth() - 1, 0, 1, getHeight());
         g.fillRect(0, getHeight() - 1, getWidth(), 1);
         g.dispose();
+    }
+
+    /** What the bars' ends and their middle stand for, each above its place. */
+    private void scale(Graphics2D g, int baseline) {
+        String reach = Shown.number(model.scale().reach());
+        FontMetrics metrics = g.getFontMetrics();
+        g.drawString("÷ " + reach, Spacing.NEAR, baseline);
+        g.drawString("1", (getWidth() - metrics.stringWidth("1")) / 2, baseline);
+        g.drawString("× " + reach, getWidth() - Spacing.NEAR - metrics.stringWidth("× " + reach), baseline);
     }
 
     private String clipped(Graphics2D g, String text, int width) {

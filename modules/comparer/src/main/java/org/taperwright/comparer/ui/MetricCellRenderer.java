@@ -7,8 +7,9 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import org.taperwright.workbench.ui.Ink;
@@ -16,12 +17,12 @@ import org.taperwright.workbench.ui.SeriesLook;
 import org.taperwright.workbench.ui.Spacing;
 
 /**
- * Draws a value, aligned on the decimal point, its band beneath where it has one, and to its right the ratio to the
- * datum as a bar about 1 with the ratio written beside it.
+ * Draws a value, aligned on the decimal point, with the ratio to the datum beside it in words and beneath it as a bar
+ * about 1; a band, where there is one, in a third line.
  */
-final class MetricCellRenderer extends JComponent implements TableCellRenderer {
-    private static final int LEAST_BAR = 24;
-    private static final double BAR_HEIGHT = 8;
+final class MetricCellRenderer extends JPanel implements TableCellRenderer {
+    private static final double BAR_HEIGHT = 7;
+    private static final double MARK = 3;
 
     private final transient ComparisonTableModel model;
     private transient CellText cell = CellText.NONE;
@@ -35,7 +36,7 @@ final class MetricCellRenderer extends JComponent implements TableCellRenderer {
 
     /** Width in which every part of a cell finds room. */
     static int roomyWidth(FontMetrics metrics) {
-        return metrics.stringWidth("00000.000") + metrics.stringWidth("× 0.000") + 72 + 4 * Spacing.NEAR;
+        return metrics.stringWidth("000.000") + metrics.stringWidth("× 0.000") + 3 * Spacing.NEAR;
     }
 
     @Override
@@ -48,7 +49,6 @@ final class MetricCellRenderer extends JComponent implements TableCellRenderer {
         setBackground(isSelected ? table.getSelectionBackground() : table.getBackground());
         setForeground(isSelected ? table.getSelectionForeground() : table.getForeground());
         setEnabled(table.isEnabled());
-        setToolTipText(cell.toString());
         getAccessibleContext().setAccessibleName(table.getColumnName(column) + ": " + cell);
         return this;
     }
@@ -56,47 +56,63 @@ final class MetricCellRenderer extends JComponent implements TableCellRenderer {
     @Override
     public Dimension getPreferredSize() {
         FontMetrics metrics = getFontMetrics(getFont());
-        int lines = cell.band().isEmpty() ? 1 : 2;
-        return new Dimension(roomyWidth(metrics), lines * metrics.getHeight() + Spacing.NEAR);
+        FontMetrics small = getFontMetrics(Ink.smallFont());
+        int lines = metrics.getHeight() + small.getHeight() * (cell.band().isEmpty() ? 1 : 2);
+        return new Dimension(roomyWidth(metrics), lines + Spacing.NEAR);
     }
 
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.setColor(getBackground());
         g.fillRect(0, 0, getWidth(), getHeight());
         g.setFont(getFont());
-        g.setColor(isEnabled() ? getForeground() : Ink.mix(getForeground(), getBackground(), 0.5));
+        g.setColor(ink());
         FontMetrics metrics = g.getFontMetrics();
-        int valueEnd = Spacing.NEAR + metrics.stringWidth("00000.000");
-        int ratioStart = getWidth() - Spacing.NEAR - metrics.stringWidth("× 0.000");
-        int baseline = (cell.band().isEmpty() ? (getHeight() - metrics.getHeight()) / 2 : Spacing.TIGHT)
-                + metrics.getAscent();
-        int point = Spacing.NEAR + metrics.stringWidth("00000");
+        int baseline = Spacing.TIGHT + metrics.getAscent();
+        int point = Spacing.NEAR + metrics.stringWidth("000");
         g.drawString(cell.whole(), point - metrics.stringWidth(cell.whole()), baseline);
         g.drawString(cell.fraction(), point, baseline);
-        g.drawString(cell.ratioWords(), ratioStart, baseline);
+        g.drawString(
+                cell.ratioWords(), getWidth() - Spacing.NEAR - metrics.stringWidth(cell.ratioWords()), baseline);
+        FontMetrics small = g.getFontMetrics(Ink.smallFont());
+        if (cell.ratio().isPresent()) {
+            bar(g, Spacing.TIGHT + metrics.getHeight() + small.getHeight() / 2.0, cell.ratio().getAsDouble());
+        }
         if (!cell.band().isEmpty()) {
             g.setFont(Ink.smallFont());
-            g.drawString(cell.band(), Spacing.NEAR, baseline + metrics.getHeight());
-        }
-        int barStart = valueEnd + Spacing.NEAR;
-        int barWidth = ratioStart - Spacing.NEAR - barStart;
-        if (cell.ratio().isPresent() && barWidth >= LEAST_BAR) {
-            bar(g, barStart, barWidth, baseline - metrics.getAscent() / 2.6, cell.ratio().getAsDouble());
+            g.setColor(selected ? getForeground() : Ink.quiet());
+            g.drawString(
+                    cell.band(), Spacing.NEAR, baseline + metrics.getDescent() + 1 + small.getHeight() + small.getAscent());
         }
         g.dispose();
     }
 
-    private void bar(Graphics2D g, double x, double width, double middle, double ratio) {
-        double zero = x + width / 2;
-        double end = zero + width / 2 * model.scale().place(ratio);
+    private java.awt.Color ink() {
+        return isEnabled() ? getForeground() : Ink.mix(getForeground(), getBackground(), 0.5);
+    }
+
+    private void bar(Graphics2D g, double middle, double ratio) {
+        double reach = getWidth() / 2.0 - Spacing.NEAR;
+        double zero = getWidth() / 2.0;
+        double end = zero + reach * model.scale().place(ratio);
         double top = middle - BAR_HEIGHT / 2;
+        g.setColor(Ink.mix(getForeground(), getBackground(), 0.85));
+        g.draw(new Line2D.Double(zero - reach, middle, zero + reach, middle));
         g.setColor(selected ? getForeground() : Ink.mix(look.colour(), getBackground(), isEnabled() ? 0 : 0.6));
         g.fill(new Rectangle2D.Double(Math.min(zero, end), top, Math.abs(end - zero), BAR_HEIGHT));
-        g.setColor(getForeground());
-        g.draw(new Line2D.Double(zero, top - 3, zero, top + BAR_HEIGHT + 3));
+        if (model.scale().beyond(ratio)) {
+            double ahead = Math.copySign(Spacing.TIGHT, end - zero);
+            Path2D further = new Path2D.Double();
+            further.moveTo(end, top);
+            further.lineTo(end + ahead, middle);
+            further.lineTo(end, top + BAR_HEIGHT);
+            g.fill(further);
+        }
+        g.setColor(ink());
+        g.draw(new Line2D.Double(zero, top - MARK, zero, top + BAR_HEIGHT + MARK));
     }
 }

@@ -28,17 +28,21 @@ final class TradeOffMap extends Drawing {
     private static final double RING = 17;
 
     private transient List<MapPoint> points = List.of();
+    private String nothing = "";
     private String remark = "";
 
     TradeOffMap() {
         super("comparison.map", "Map of flexibility against cutting, ratios to the datum");
         setPreferredSize(new Dimension(360, 320));
         CopyMenu.on(this, "Flexibility against cutting", this::numbers);
+        setToolTipText("<html>Both as ratios to the datum, on logarithmic axes; further up and to the right is more of "
+                + "both.<br>Undominated (ringed, filled): no other is at least as good in both and better in one.");
     }
 
     /** Shows points. */
     void show(List<MapPoint> newPoints) {
         points = List.copyOf(newPoints);
+        nothing = "No ratios: the datum cannot be computed.";
         getAccessibleContext()
                 .setAccessibleDescription(points.stream()
                         .map(point -> point.words() + ": flexibility " + Shown.number(point.flexibility())
@@ -71,7 +75,7 @@ final class TradeOffMap extends Drawing {
         FontMetrics metrics = g.getFontMetrics();
         if (points.isEmpty()) {
             g.setColor(Ink.quiet());
-            g.drawString("No ratios: the datum cannot be computed.", Spacing.APART, Spacing.APART + metrics.getAscent());
+            g.drawString(nothing, Spacing.APART, Spacing.APART + metrics.getAscent());
             return;
         }
         int left = 2 * Spacing.NEAR + metrics.getHeight() + metrics.stringWidth("0.00");
@@ -102,7 +106,7 @@ final class TradeOffMap extends Drawing {
         for (double tick : across.ticks()) {
             double x = area.getX() + across.share(tick) * area.getWidth();
             rule(g, new Line2D.Double(x, area.getY(), x, area.getMaxY()), tick == 1);
-            String text = Shown.number(tick);
+            String text = LogAxis.words(tick);
             g.drawString(
                     text,
                     (float) (x - metrics.stringWidth(text) / 2.0),
@@ -111,7 +115,7 @@ final class TradeOffMap extends Drawing {
         for (double tick : up.ticks()) {
             double y = area.getMaxY() - up.share(tick) * area.getHeight();
             rule(g, new Line2D.Double(area.getX(), y, area.getMaxX(), y), tick == 1);
-            String text = Shown.number(tick);
+            String text = LogAxis.words(tick);
             g.drawString(
                     text,
                     (float) area.getX() - Spacing.TIGHT - metrics.stringWidth(text),

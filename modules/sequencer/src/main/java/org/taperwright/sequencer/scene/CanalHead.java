@@ -59,13 +59,15 @@ final class CanalHead extends SceneWidget {
         for (Third third : Third.values()) {
             double from = scale.x(content.canal().coronalReferenceMm() + third.fromMm(canal));
             double to = scale.x(content.canal().coronalReferenceMm() + third.toMm(canal));
-            String words = cut(metrics, third.word() + " third", to - from - Spacing.TIGHT);
+            boolean roomy = metrics.stringWidth(third.word() + " third") <= to - from - Spacing.TIGHT;
+            String words = roomy ? third.word() + " third" : cut(metrics, third.word(), to - from - Spacing.TIGHT);
             g.drawString(words, (float) ((from + to - metrics.stringWidth(words)) / 2), baseline);
         }
         double orifice = scale.x(content.canal().coronalReferenceMm());
         g.drawString("orifice", (float) (orifice - metrics.stringWidth("orifice") - Spacing.TIGHT), baseline);
-        g.drawString(
-                "working length", (float) scale.x(content.canal().workingLengthMm()) + Spacing.TIGHT, baseline);
+        double end = scale.x(content.canal().workingLengthMm()) + Spacing.TIGHT;
+        boolean roomy = end + metrics.stringWidth("working length") <= scale.right();
+        g.drawString(roomy ? "working length" : "end", (float) end, baseline);
     }
 
     private void bends(Graphics2D g, int baseline) {

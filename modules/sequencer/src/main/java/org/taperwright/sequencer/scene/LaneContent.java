@@ -26,6 +26,7 @@ public record LaneContent(
         Motion motion,
         Optional<StepGeometry> geometry,
         boolean outdated) {
+    private static final double SHOWN_MM3 = 0.005;
 
     /** Size and taper as the trade writes them. */
     String designation() {
@@ -49,15 +50,22 @@ public record LaneContent(
                 + does;
     }
 
-    private static String wider(StepGeometry geometry) {
+    /** Where the step is wider than what was there before, in words. */
+    static String wider(StepGeometry geometry) {
         if (geometry.engaged().isEmpty()) {
             return "nowhere wider than what was there before";
         }
         return "wider than what was there before over "
                 + java.util.Arrays.stream(Third.values())
                         .map(third -> percent(geometry.engagedShare().getOrDefault(third, 0.0)) + " of the "
-                                + third.word() + " third")
+                                + third.word() + " third ("
+                                + cubicMillimetres(geometry.enlargedMm3().getOrDefault(third, 0.0)) + ")")
                         .collect(Collectors.joining(", "));
+    }
+
+    /** A volume to a hundredth. */
+    static String cubicMillimetres(double volumeMm3) {
+        return volumeMm3 < SHOWN_MM3 ? "< 0.01 mm³" : String.format(Locale.ROOT, "%.2f mm³", volumeMm3);
     }
 
     /** A share in whole per cent. */

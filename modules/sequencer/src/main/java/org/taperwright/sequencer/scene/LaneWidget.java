@@ -2,7 +2,6 @@ package org.taperwright.sequencer.scene;
 
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
-import java.util.Locale;
 import org.netbeans.api.visual.widget.Scene;
 import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.passage.StepGeometry;
@@ -13,7 +12,6 @@ import org.taperwright.workbench.ui.Spacing;
 /** A step's lane: what was open before the step, the instrument over it, and the numbers beneath each third. */
 final class LaneWidget extends SceneWidget {
     private static final int MARK = 3;
-    private static final double SHOWN_MM3 = 0.005;
     private static final String LEGEND = "<html>Hatched: where the instrument is wider than what was there before, by "
             + "geometry alone, centred in the canal.<br>Beneath each third: the share of its length that is hatched, and "
             + "the volume between instrument and opening.";
@@ -33,7 +31,6 @@ final class LaneWidget extends SceneWidget {
         this.layout = layout;
         label = new StepLabel(scene, lane, layout);
         instrument = new InstrumentWidget(scene, content, lane, scale);
-        setToolTipText(LEGEND);
         addChild(label);
         addChild(instrument);
         show(content, lane, scale, layout);
@@ -45,6 +42,8 @@ final class LaneWidget extends SceneWidget {
         scale = newScale;
         layout = newLayout;
         place(0, layout.laneTop(lane.index()), layout.width(), layout.laneHeight());
+        setToolTipText(lane.geometry().map(geometry -> LEGEND + "<br>Here: " + LaneContent.wider(geometry) + ".")
+                .orElse(LEGEND));
         label.show(lane, layout);
         instrument.show(content, lane, scale, layout);
     }
@@ -98,7 +97,7 @@ final class LaneWidget extends SceneWidget {
             return "–";
         }
         String percent = LaneContent.percent(share);
-        String cubic = volume < SHOWN_MM3 ? "< 0.01 mm³" : String.format(Locale.ROOT, "%.2f mm³", volume);
+        String cubic = LaneContent.cubicMillimetres(volume);
         for (String words : new String[] {
             "wider over " + percent + ", " + cubic,
             percent + ", " + cubic

@@ -23,7 +23,7 @@ record SceneLayout(int width, int lineHeight) {
 
     /** Where the drawing begins: right of the labels. */
     int left() {
-        return Math.max(132, Math.min(196, width / 4));
+        return Math.max(152, Math.min(208, width / 4));
     }
 
     /** Where the drawing ends. */

@@ -20,6 +20,8 @@ record SceneScale(double left, double right, double fromMm, double pixelsPerMm, 
     private static final double BELOW_END_MM = 1;
     /** Room right of the deepest point for the words at the working length, px. */
     private static final double BELOW_END_PX = 96;
+    /** Pixels per mm from which on there is room to spare. */
+    private static final double ROOMY = 30;
     private static final double LEAST_WIDEST_MM = 0.6;
 
     /** The scale for what is shown. */
@@ -30,9 +32,10 @@ record SceneScale(double left, double right, double fromMm, double pixelsPerMm, 
         for (LaneContent lane : content.lanes()) {
             to = Math.max(to, lane.depthMm());
         }
-        double along = Math.min(
-                Math.max(1, right - left) / Math.max(1, to + BELOW_END_MM - from),
-                Math.max(1, right - left - BELOW_END_PX) / Math.max(1, to - from));
+        double room = Math.max(1, right - left);
+        double along = room / Math.max(1, to + BELOW_END_MM - from);
+        double withWords = (room - BELOW_END_PX) / Math.max(1, to - from);
+        along = withWords < ROOMY ? along : Math.min(along, withWords);
         return new SceneScale(left, right, from, along, SceneLayout.SILHOUETTE / widestMm(content));
     }
 

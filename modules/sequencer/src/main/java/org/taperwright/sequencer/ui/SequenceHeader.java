@@ -2,8 +2,6 @@ package org.taperwright.sequencer.ui;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +11,6 @@ import javax.swing.BoxLayout;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
@@ -21,6 +18,7 @@ import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.Ink;
+import org.taperwright.workbench.ui.NameField;
 import org.taperwright.workbench.ui.Spacing;
 
 /** Name, canal and motor of a sequence, and a word on whether its numbers are current. */
@@ -30,7 +28,7 @@ final class SequenceHeader extends JPanel {
 
     private static final Choice NO_MOTOR = new Choice(Optional.empty(), "none, by hand");
 
-    private final JTextField name = new JTextField(18);
+    private final NameField name = new NameField("sequence.name", "Name of the sequence");
     private final ChoiceField<Choice> canal = new ChoiceField<>("sequence.canal", "Canal", List.of(), Choice::name);
     private final ChoiceField<Choice> motor = new ChoiceField<>("sequence.motor", "Motor", List.of(), Choice::name);
     private final JLabel state = new JLabel(" ");
@@ -38,15 +36,8 @@ final class SequenceHeader extends JPanel {
     SequenceHeader(Consumer<String> rename, Consumer<ThingId> chooseCanal, Consumer<Optional<ThingId>> chooseMotor) {
         super(new BorderLayout(Spacing.APART, 0));
         setOpaque(false);
-        name.setName("sequence.name");
-        name.getAccessibleContext().setAccessibleName("Name of the sequence");
-        name.addActionListener(event -> rename.accept(name.getText()));
-        name.addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusLost(FocusEvent event) {
-                rename.accept(name.getText());
-            }
-        });
+        name.onCommit(rename);
+        name.setColumns(18);
         canal.onCommit(choice -> choice.id().ifPresent(chooseCanal));
         motor.onCommit(choice -> chooseMotor.accept(choice.id()));
         state.setName("sequence.state");
@@ -72,9 +63,7 @@ final class SequenceHeader extends JPanel {
 
     /** Shows a sequence and what it may be tried in. */
     void show(Sequence sequence, Snapshot snapshot) {
-        if (!name.getText().equals(sequence.name())) {
-            name.setText(sequence.name());
-        }
+        name.setValue(sequence.name());
         choose(canal, choices(snapshot, ThingKind.CANAL), sequence.canal());
         List<Choice> motors = new ArrayList<>(List.of(NO_MOTOR));
         motors.addAll(choices(snapshot, ThingKind.MOTOR));

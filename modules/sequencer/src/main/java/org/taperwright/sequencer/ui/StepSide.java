@@ -2,7 +2,7 @@ package org.taperwright.sequencer.ui;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
-import java.awt.FlowLayout;
+import java.awt.GridLayout;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.util.List;
@@ -22,7 +22,7 @@ import org.taperwright.workbench.ui.Spacing;
 
 /** Beside the scene: the selected step's fields and commands, and the checks of the whole sequence. */
 final class StepSide extends JPanel implements Scrollable {
-    private static final int WIDTH = 264;
+    private static final int WIDTH = 284;
     private static final int SCROLL_STEP = 32;
 
     private final transient SequenceBoard board;
@@ -44,7 +44,7 @@ final class StepSide extends JPanel implements Scrollable {
         up = button("Earlier", "Moves the step one place up (Alt+Up)", () -> board.moveBy(-1));
         down = button("Later", "Moves the step one place down (Alt+Down)", () -> board.moveBy(1));
         remove = button("Remove", "Takes the step out (Delete)", board::removeSelected);
-        JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, Spacing.TIGHT, Spacing.TIGHT));
+        JPanel buttons = new JPanel(new GridLayout(1, 0, Spacing.TIGHT, 0));
         buttons.setOpaque(false);
         List.of(up, down, remove).forEach(buttons::add);
         JPanel step = new JPanel(new BorderLayout(0, Spacing.NEAR));
