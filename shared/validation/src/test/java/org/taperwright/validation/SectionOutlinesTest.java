@@ -33,15 +33,17 @@ class SectionOutlinesTest {
             "convex_triangle", SectionShape.of("triangle", Map.of("sagitta", 0.06)),
             "rhombus07", SectionShape.of("rhombus", Map.of("shortDiagonal", 0.7)),
             "teardrop", SectionShape.of("teardrop", Map.of("coreDiameter", 0.6)),
-            "u_flute",
-                    SectionShape.of("scalloped", Map.of("flutes", 3.0, "coreDiameter", 0.36, "landAngleDeg", 18.0)));
+            "u_flute", SectionShape.of("scalloped", Map.of("flutes", 3.0, "coreDiameter", 0.36, "landAngleDeg", 18.0)));
 
     @TestFactory
     Stream<DynamicTest> familiesDrawTheReferenceOutlines() {
-        return SHAPES.keySet().stream().sorted().map(name -> DynamicTest.dynamicTest(name, () -> {
-            JsonNode expected = ReferenceFile.read("sections.json").get("sections").get(name);
-            hold(name, expected, outline(SHAPES.get(name)));
-        }));
+        return SHAPES.keySet().stream()
+                .sorted()
+                .map(name -> DynamicTest.dynamicTest(name, () -> {
+                    JsonNode expected =
+                            ReferenceFile.read("sections.json").get("sections").get(name);
+                    hold(name, expected, outline(SHAPES.get(name)));
+                }));
     }
 
     @Test
@@ -93,8 +95,12 @@ class SectionOutlinesTest {
                 2 * Outlines.coreRadius(ours),
                 1e-12,
                 EXACT);
-        assertThat(worst(theirs(expected), ours)).as("their points from our outline").isLessThan(1e-12);
-        assertThat(worst(ours, theirs(expected))).as("our points from their outline").isLessThan(1e-12);
+        assertThat(worst(theirs(expected), ours))
+                .as("their points from our outline")
+                .isLessThan(1e-12);
+        assertThat(worst(ours, theirs(expected)))
+                .as("our points from their outline")
+                .isLessThan(1e-12);
     }
 
     private static Outline outline(SectionShape shape) {

@@ -33,18 +33,29 @@ final class CircleCrossings {
     }
 
     private static double[] ofArc(Segment.Arc arc, Point centre, double radius) {
-        Point apart = centre.minus(arc.centre());
-        double distance = apart.radius();
-        if (distance == 0 || arc.radius() == 0) {
+        boolean arcIsSmaller = arc.radius() < radius;
+        Point near = arcIsSmaller ? arc.centre() : centre;
+        Point far = arcIsSmaller ? centre : arc.centre();
+        double small = Math.min(arc.radius(), radius);
+        double large = Math.max(arc.radius(), radius);
+        double distance = near.distanceTo(far);
+        if (distance == 0 || small == 0) {
             return new double[0];
         }
-        double cos = (distance * distance + (arc.radius() - radius) * (arc.radius() + radius))
-                / (2 * distance * arc.radius());
-        if (Math.abs(cos) > 1) {
+        // measured from the smaller circle, because a side bowed slightly belongs to a circle of hundreds of diameters
+        double along = ((distance - large) * (distance + large) + small * small) / (2 * distance);
+        double square = (small - along) * (small + along);
+        if (square < 0) {
             return new double[0];
         }
-        double half = Math.acos(cos);
-        return inside(arc.parameter(apart.angle() + half), arc.parameter(apart.angle() - half));
+        Point unit = far.minus(near).times(1 / distance);
+        Point foot = near.plus(unit.times(along));
+        Point aside = new Point(-unit.y(), unit.x()).times(Math.sqrt(square));
+        return inside(parameter(arc, foot.plus(aside)), parameter(arc, foot.minus(aside)));
+    }
+
+    private static double parameter(Segment.Arc arc, Point point) {
+        return arc.parameter(point.minus(arc.centre()).angle());
     }
 
     private static double[] inside(double... parameters) {
@@ -60,14 +71,13 @@ final class CircleCrossings {
     static double[] between(Segment first, Segment second) {
         if (second instanceof Segment.Arc arc) {
             return Arrays.stream(of(first, arc.centre(), arc.radius()))
-                    .filter(t ->
-                            within(arc.parameter(first.at(t).minus(arc.centre()).angle())))
+                    .filter(t -> within(parameter(arc, first.at(t))))
                     .toArray();
         }
         if (first instanceof Segment.Arc arc) {
             Segment.Line line = (Segment.Line) second;
             return Arrays.stream(of(line, arc.centre(), arc.radius()))
-                    .map(t -> arc.parameter(line.at(t).minus(arc.centre()).angle()))
+                    .map(t -> parameter(arc, line.at(t)))
                     .filter(CircleCrossings::within)
                     .map(t -> Math.max(0, Math.min(1, t)))
                     .toArray();

@@ -8,6 +8,8 @@ import org.taperwright.mechanics.work.Fault;
 /** Rounds the cutting edges of an outline, and fills its re-entrant corners, with arcs tangent to both sides. */
 final class CornerArcs {
     private static final int HALVINGS = 12;
+    /** The blunt end of a land that turns less than this is round enough, rad. */
+    private static final double SMOOTH = Math.toRadians(1);
 
     private CornerArcs() {}
 
@@ -21,6 +23,7 @@ final class CornerArcs {
                 corners.add(place.last());
             }
         }
+        corners.removeIf(corner -> corner.turn() < SMOOTH);
         List<CornerArc> arcs = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
             Optional<CornerArc> arc = arc(walk, corners, i, radius);

@@ -14,6 +14,8 @@ final class Corners {
     static final double SHARP = Math.toRadians(20);
     /** Arc length over which it happens, in diameters. */
     static final double WINDOW = 0.02;
+    /** A little over half, so that of two equal turns it is always the second that holds the middle. */
+    private static final double HALF = 0.5 + 1e-9;
     /** Arcs of a larger radius are sides, whose turn is no part of a corner, in diameters. */
     private static final double SIDE = 0.15;
 
@@ -158,7 +160,7 @@ final class Corners {
         }
         return new Corner(
                 place(turns, left, right, 0.05 * total),
-                place(turns, left, right, 0.5 * total),
+                place(turns, left, right, HALF * total),
                 place(turns, left, right, 0.95 * total),
                 sense * total);
     }

@@ -1,6 +1,7 @@
 package org.taperwright.mechanics.section;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -18,9 +19,11 @@ record EdgePlace(Corner first, Corner last) {
     /** All such places of an outline of circumscribed diameter 1, anticlockwise; none on a round bar. */
     static List<EdgePlace> of(List<Segment> segments) {
         Walk walk = new Walk(segments);
-        List<Corner> corners = Corners.convex(segments).stream()
-                .filter(corner -> walk.at(corner.apex()).radius() >= Outlines.CIRCLE_RADIUS - ON_CIRCLE)
-                .toList();
+        List<Corner> corners = withLandEnds(
+                walk,
+                Corners.convex(segments).stream()
+                        .filter(corner -> walk.at(corner.apex()).radius() >= Outlines.CIRCLE_RADIUS - ON_CIRCLE)
+                        .toList());
         int start = 0;
         while (start < corners.size() && joined(walk, before(corners, start), corners.get(start))) {
             start++;
@@ -39,6 +42,93 @@ record EdgePlace(Corner first, Corner last) {
             }
         }
         return result;
+    }
+
+    /** A land begins and ends with a corner even where one of the two is too blunt to be found by its turn. */
+    private static List<Corner> withLandEnds(Walk walk, List<Corner> sharp) {
+        List<Corner> result = new ArrayList<>(sharp);
+        result.removeIf(corner -> !innerLand(walk, corner).isEmpty());
+        for (Corner corner : sharp) {
+            List<Integer> inner = innerLand(walk, corner);
+            if (!inner.isEmpty()) {
+                addStart(walk, result, inner.get(0));
+                addEnd(walk, result, inner.get(inner.size() - 1));
+                continue;
+            }
+            int after = walk.wrapped(
+                    corner.exit().t() >= 1
+                            ? corner.exit().segment() + 1
+                            : corner.exit().segment());
+            int end = landEnd(walk, after, 1);
+            if (end >= 0) {
+                addEnd(walk, result, end);
+            }
+            int before = walk.wrapped(
+                    corner.entry().t() <= 0
+                            ? corner.entry().segment() - 1
+                            : corner.entry().segment());
+            int begin = landEnd(walk, before, -1);
+            if (begin >= 0) {
+                addStart(walk, result, begin);
+            }
+        }
+        result.sort(Comparator.comparingDouble(
+                corner -> corner.apex().segment() + corner.apex().t()));
+        return result;
+    }
+
+    /** The last of the arcs on the circle that follow each other from a segment on; -1 if there is none. */
+    private static int landEnd(Walk walk, int from, int step) {
+        int found = -1;
+        int index = from;
+        for (int guard = 0;
+                guard < walk.segments().size() && onCircle(walk.segments().get(index));
+                guard++) {
+            found = index;
+            index = walk.wrapped(index + step);
+        }
+        return found;
+    }
+
+    /** Arcs on the circle within a corner that was gathered from the two blunt ends of a narrow land. */
+    private static List<Integer> innerLand(Walk walk, Corner corner) {
+        List<Integer> result = new ArrayList<>();
+        int index = corner.entry().segment();
+        double from = corner.entry().t();
+        for (boolean more = true; more; index = walk.wrapped(index + 1)) {
+            more = index != corner.exit().segment();
+            double to = more ? 1 : corner.exit().t();
+            if (to - from > 0.5 && onCircle(walk.segments().get(index))) {
+                result.add(index);
+            }
+            from = 0;
+        }
+        return result;
+    }
+
+    private static void addStart(Walk walk, List<Corner> corners, int land) {
+        addUnlessThere(walk, corners, new Place(walk.wrapped(land - 1), 1), new Place(land, 0));
+    }
+
+    private static void addEnd(Walk walk, List<Corner> corners, int land) {
+        addUnlessThere(walk, corners, new Place(land, 1), new Place(walk.wrapped(land + 1), 0));
+    }
+
+    private static boolean onCircle(Segment segment) {
+        return segment instanceof Segment.Arc arc
+                && arc.centre().radius() < 1e-6
+                && Math.abs(arc.radius() - Outlines.CIRCLE_RADIUS) < 1e-6;
+    }
+
+    private static void addUnlessThere(Walk walk, List<Corner> corners, Place end, Place next) {
+        Point at = walk.at(next);
+        boolean there = corners.stream()
+                .anyMatch(corner -> walk.at(corner.entry()).distanceTo(at) < 1e-9
+                        || walk.at(corner.apex()).distanceTo(at) < 1e-9
+                        || walk.at(corner.exit()).distanceTo(at) < 1e-9);
+        if (!there) {
+            corners.add(new Corner(end, next, next, walk.turnAtEnd(end.segment())));
+        }
     }
 
     private static Corner before(List<Corner> corners, int index) {

@@ -21,6 +21,9 @@ final class Edges {
     /** How far from the edge the faces are measured, in diameters. */
     static final double CHORD = 0.05;
 
+    /** An edge on +x comes first even if rounding puts it a little below, rad. */
+    private static final double SEAM = 1e-9;
+
     private Edges() {}
 
     static List<Edge> of(Outline outline, Hand hand) {
@@ -30,7 +33,7 @@ final class Edges {
                         .map(Edges::mirrored)
                         .toList();
         return edges.stream()
-                .sorted(Comparator.comparingDouble(edge -> Angles.positive(edge.angle())))
+                .sorted(Comparator.comparingDouble(edge -> Angles.positive(edge.angle() + SEAM)))
                 .toList();
     }
 

@@ -9,7 +9,7 @@ public sealed interface Segment {
      */
     static Segment bowed(Point from, Point to, double sagitta) {
         double chord = from.distanceTo(to);
-        if (Math.abs(sagitta) <= 1e-8 * chord) {
+        if (Math.abs(sagitta) <= 1e-7 * chord) {
             return new Line(from, to);
         }
         double turn = 4 * Math.atan(2 * sagitta / chord);

@@ -12,7 +12,7 @@ record Walk(List<Segment> segments) {
         return segments.get(place.segment()).at(place.t());
     }
 
-    private int wrapped(int index) {
+    int wrapped(int index) {
         return Math.floorMod(index, segments.size());
     }
 
