@@ -2,6 +2,7 @@ package org.taperwright.designer.ui;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import org.taperwright.workbench.ui.FormPane;
@@ -15,7 +16,8 @@ final class DefinitionPane extends JPanel {
         super(new BorderLayout());
         setName("design.definition");
         FormPane form = new FormPane("design.form");
-        form.setBorder(Spacing.around(Spacing.NEAR, Spacing.APART));
+        form.setBorder(
+                BorderFactory.createEmptyBorder(Spacing.NEAR, Spacing.APART, Spacing.NEAR, Spacing.NEAR));
         new IdentityPart(form, open);
         new SizePart(form, open);
         new TaperPart(form, open);

@@ -27,6 +27,7 @@ final class DesignHeader extends JPanel {
     private final ChoiceField<ThingId> choice;
     private final JLabel size = new JLabel();
     private final JLabel status = new JLabel();
+    private long offered = -1;
 
     DesignHeader(Desk desk, OpenDesign open, Results results) {
         super(new BorderLayout(Spacing.NEAR, 0));
@@ -74,6 +75,10 @@ final class DesignHeader extends JPanel {
 
     /** Offers the library's designs as they stand. */
     void refresh() {
+        if (desk.snapshot().revision() == offered) {
+            return;
+        }
+        offered = desk.snapshot().revision();
         choice.setChoices(desk.snapshot().ofKind(ThingKind.DESIGN).stream()
                 .map(Entry::id)
                 .toList());

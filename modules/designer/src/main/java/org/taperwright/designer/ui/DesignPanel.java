@@ -18,6 +18,7 @@ import org.taperwright.library.history.Change;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.workbench.api.Desk;
+import org.taperwright.workbench.api.Subscription;
 import org.taperwright.workbench.ui.CautionLine;
 import org.taperwright.workbench.ui.EmptyState;
 import org.taperwright.workbench.ui.Spacing;
@@ -29,9 +30,10 @@ import org.taperwright.workbench.ui.Spacing;
 public final class DesignPanel extends JPanel {
     private static final String SHOWN = "shown";
     private static final String EMPTY = "empty";
-    private static final int DEFINITION_WIDTH = 380;
+    private static final int DEFINITION_WIDTH = 388;
 
     private final transient OpenDesign open;
+    private final transient Subscription changes;
     private final CardLayout cards = new CardLayout();
 
     /** Makes the panel on a desk. */
@@ -57,12 +59,15 @@ public final class DesignPanel extends JPanel {
                         "Choose a design in the library, or begin with a new one.",
                         List.of(newDesign(desk))),
                 EMPTY);
+        changes = desk.onChange(snapshot -> header.refresh());
+        setTransferHandler(new DesignDrop(desk));
         open.onShown(now -> cards.show(this, now.shown().isPresent() ? SHOWN : EMPTY));
         open.begin();
     }
 
     /** Stops listening to the desk; for panels that are thrown away. */
     public void close() {
+        changes.close();
         open.close();
     }
 

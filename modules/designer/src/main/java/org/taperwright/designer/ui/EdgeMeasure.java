@@ -49,8 +49,8 @@ record EdgeMeasure(Edge edge, Hand hand) {
         ray(g, ex, ey, back, length);
         arc(g, ex, ey, ARC * side, inwards, face);
         arc(g, ex, ey, ARC * side * 1.15, behind, back);
-        word(g, within, ex, ey, length * 1.2, middle(inwards, face), "rake ", edge.rakeDeg());
-        word(g, within, ex, ey, length * 1.2, middle(behind, back), "clearance ", edge.clearanceDeg());
+        word(g, within, ex, ey, length * 1.1, middle(inwards, face), "rake ", edge.rakeDeg());
+        word(g, within, ex, ey, length * 0.9, middle(behind, back), "clearance ", edge.clearanceDeg());
     }
 
     private static void ray(Graphics2D g, double x, double y, double direction, double length) {
@@ -79,8 +79,10 @@ record EdgeMeasure(Edge edge, Hand hand) {
             double degrees) {
         String words = what + ANGLE.write(degrees).replace('-', '\u2212');
         Rectangle2D size = g.getFontMetrics().getStringBounds(words, g);
-        double left = Math.max(2, Math.min(
-                within.width - size.getWidth() - 2, x + away * Math.cos(direction) - size.getWidth() / 2));
+        double across = Math.cos(direction);
+        double anchor = Math.abs(across) < 0.3 ? 0.5 : across < 0 ? 1 : 0;
+        double left = Math.max(
+                2, Math.min(within.width - size.getWidth() - 2, x + away * across - anchor * size.getWidth()));
         double base = y - away * Math.sin(direction) + g.getFontMetrics().getAscent() / 2.0;
         Rectangle2D ground = new Rectangle2D.Double(
                 left - 2, base - g.getFontMetrics().getAscent(), size.getWidth() + 4, size.getHeight());

@@ -26,11 +26,13 @@ final class OpenDesign implements AutoCloseable {
     private Optional<ThingId> id;
     private Optional<Design> stored = Optional.empty();
     private Optional<Design> tried = Optional.empty();
+    private SeriesLook look = new SeriesLook(0);
 
     OpenDesign(Desk desk) {
         this.desk = desk;
         id = desk.selected(ThingKind.DESIGN);
         stored = read();
+        look = readLook();
         changes = desk.onChange(snapshot -> refresh());
         selections = desk.onSelect(selected -> {
             if (desk.snapshot().thing(selected, Design.class).isPresent()) {
@@ -56,7 +58,7 @@ final class OpenDesign implements AutoCloseable {
 
     /** How its curves look, as in every other window. */
     SeriesLook look() {
-        return id().map(SeriesLooks.of(desk.snapshot())::of).orElse(new SeriesLook(0));
+        return look;
     }
 
     /** Shows the design with a change, without storing it. */
@@ -109,13 +111,19 @@ final class OpenDesign implements AutoCloseable {
         return id.flatMap(known -> desk.snapshot().thing(known, Design.class));
     }
 
+    private SeriesLook readLook() {
+        return id().map(SeriesLooks.of(desk.snapshot())::of).orElse(new SeriesLook(0));
+    }
+
     private void refresh() {
         Optional<ThingId> now = desk.selected(ThingKind.DESIGN);
         Optional<Design> before = stored;
+        SeriesLook lookBefore = look;
         boolean other = !now.equals(id);
         id = now;
         stored = read();
-        if (other || !stored.equals(before)) {
+        look = readLook();
+        if (other || !stored.equals(before) || !look.equals(lookBefore)) {
             tried = Optional.empty();
             tell();
         }

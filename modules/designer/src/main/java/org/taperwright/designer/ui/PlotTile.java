@@ -39,5 +39,6 @@ final class PlotTile extends JPanel {
         plot.setPlot(shown);
         plot.setRemark(outdated ? "outdated" : "");
         words.setText(inWords);
+        words.setVisible(!inWords.isEmpty());
     }
 }

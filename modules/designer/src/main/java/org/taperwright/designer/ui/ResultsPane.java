@@ -104,8 +104,8 @@ final class ResultsPane extends JPanel implements Scrollable {
     /** The section and the side column above; the four plots below in one row, or in two where it is narrow. */
     private static final class Arrangement implements LayoutManager {
         private static final int ROW_OF_FOUR = 1040;
-        private static final int LEAST_PLOT = 150;
-        private static final int LEAST_TOP = 244;
+        private static final int LEAST_PLOT = 176;
+        private static final int LEAST_TOP = 262;
         private static final int NARROWEST = 560;
 
         @Override

@@ -212,9 +212,14 @@ final class SectionDrawing extends Drawing {
         g.drawString(at, Spacing.TIGHT, metrics.getAscent() + 2);
         g.drawString(core, Spacing.TIGHT, metrics.getAscent() + 2 + metrics.getHeight());
         String edges = edgeCount() == 0 ? "No cutting edge" : "Edge " + (edge + 1) + " of " + edgeCount();
-        right(g, edges, metrics.getAscent() + 2 + metrics.getHeight());
-        g.setColor(outdated ? Ink.unusual() : Ink.quiet());
-        right(g, outdated ? "Outdated" : "Seen from the handle", metrics.getAscent() + 2);
+        right(g, edges, metrics.getAscent() + 2);
+        g.setColor(Ink.quiet());
+        g.drawString("Seen from", Spacing.TIGHT, getHeight() - metrics.getHeight() - metrics.getDescent() - 2);
+        g.drawString("the handle", Spacing.TIGHT, getHeight() - metrics.getDescent() - 2);
+        if (outdated) {
+            g.setColor(Ink.unusual());
+            right(g, "outdated", metrics.getAscent() + 2 + metrics.getHeight());
+        }
     }
 
     private void right(Graphics2D g, String words, int y) {

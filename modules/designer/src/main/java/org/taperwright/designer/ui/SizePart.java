@@ -70,7 +70,7 @@ final class SizePart {
     private void bind(QuantityField field, String what, DoubleFunction<java.util.function.UnaryOperator<Design>> change) {
         field.onPreview(value -> open.tryOut(change.apply(value)));
         field.onCommit(value -> open.edit(
-                what + " to " + QuantityKind.length(0, FARTHEST, 1).write(value), change.apply(value)));
+                what + " to " + field.kind().write(value), change.apply(value)));
     }
 
     private java.util.function.UnaryOperator<Design> tipDiameter(double mm) {

@@ -25,7 +25,7 @@ final class TaperPart {
                     new NumberTable.Column("From (mm)", LEVEL, false),
                     new NumberTable.Column("To (mm)", LEVEL, true),
                     new NumberTable.Column("Taper (mm/mm)", TAPER, true),
-                    new NumberTable.Column("End diameter (mm)", QuantityKind.diameter(0, 5, 0.01), false)));
+                    new NumberTable.Column("Diameter (mm)", QuantityKind.diameter(0, 5, 0.01), false)));
 
     TaperPart(FormPane form, OpenDesign open) {
         this.open = open;

@@ -57,19 +57,16 @@ final class TaperProfile extends JPanel {
     private void show(Design design) {
         shown = Optional.of(design);
         chosen = Math.min(chosen, design.taper().size());
-        if (drag.isEmpty()) {
-            plot.setPlot(plotOf(design, 0));
-        } else {
-            plot.setPlot(plotOf(design, drag.get().top()));
-        }
+        // While a handle is dragged the axes stand still, or the handle would run away from the pointer.
+        plot.setPlot(plotOf(design, drag.map(ProfileDrag::top)));
     }
 
-    private Plot plotOf(Design design, double leastTop) {
+    private Plot plotOf(Design design, Optional<Double> heldTop) {
         List<Plot.Spot> spots = ProfileDrag.corners(design).stream()
                 .map(corner -> new Plot.Spot(corner.getX(), corner.getY()))
                 .toList();
         double greatest = spots.stream().mapToDouble(Plot.Spot::y).max().orElse(1);
-        double top = Math.max(leastTop, Math.ceil(greatest * 12) / 10);
+        double top = heldTop.orElse(Math.ceil(greatest * 12) / 10);
         SeriesLook look = open.look();
         double end = Math.max(16, Math.ceil(design.workingPartMm()));
         return Plot.of(

@@ -39,7 +39,7 @@ final class PlotChart {
         xy.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
         bands(plot, xy);
         curves(plot, xy);
-        plot.rules().forEach(rule -> rule(rule, xy));
+        plot.rules().forEach(rule -> rule(rule, xy, PlotRange.of(plot, false)));
         dress(xy);
         JFreeChart chart = new JFreeChart(null, null, xy, false);
         chart.setBackgroundPaint(null);
@@ -47,13 +47,10 @@ final class PlotChart {
         return chart;
     }
 
-    /** Room around the axes; to the right for the names at the curves' ends. */
-    static RectangleInsets insets(double namesWidth) {
-        return new RectangleInsets(
-                Spacing.TIGHT,
-                Spacing.TIGHT,
-                Spacing.TIGHT,
-                namesWidth == 0 ? Spacing.APART : namesWidth + Spacing.APART);
+    /** Room around the axes: above for the upright axis's title, right for the names at the curves' ends. */
+    static RectangleInsets insets(double titleHeight, double namesWidth) {
+        double right = namesWidth == 0 ? Spacing.APART : namesWidth + Spacing.APART;
+        return new RectangleInsets(titleHeight + Spacing.TIGHT, Spacing.TIGHT, Spacing.TIGHT, right);
     }
 
     private static NumberAxis axis(Plot plot, boolean horizontal) {
@@ -137,7 +134,7 @@ final class PlotChart {
         xy.setRenderer(1, renderer);
     }
 
-    private static void rule(Plot.Rule rule, XYPlot xy) {
+    private static void rule(Plot.Rule rule, XYPlot xy, PlotRange upright) {
         Color colour = Ink.quiet();
         ValueMarker marker = new ValueMarker(rule.at(), colour, new BasicStroke(1f));
         marker.setLabel(rule.label());
@@ -146,8 +143,10 @@ final class PlotChart {
         marker.setLabelBackgroundColor(Ink.translucent(Ink.paper(), 0));
         marker.setLabelOffset(new RectangleInsets(2, Spacing.TIGHT, 2, Spacing.TIGHT));
         if (rule.run() == Plot.Run.ACROSS) {
-            marker.setLabelAnchor(RectangleAnchor.TOP_LEFT);
-            marker.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
+            // Words stand above the line, but below it where there is no room above.
+            boolean high = rule.at() > upright.low() + 0.75 * upright.length();
+            marker.setLabelAnchor(high ? RectangleAnchor.BOTTOM_LEFT : RectangleAnchor.TOP_LEFT);
+            marker.setLabelTextAnchor(high ? TextAnchor.TOP_LEFT : TextAnchor.BOTTOM_LEFT);
             xy.addRangeMarker(marker, Layer.BACKGROUND);
         } else {
             marker.setLabelAnchor(RectangleAnchor.TOP_RIGHT);

@@ -29,6 +29,7 @@ public final class QuantityField extends JPanel {
     private final Prose fault = new Prose("", Ink::fault, true);
     private double committed;
     private boolean quiet;
+    private boolean trying;
     private DoubleConsumer preview = value -> {};
     private DoubleConsumer commit = value -> {};
 
@@ -74,17 +75,23 @@ public final class QuantityField extends JPanel {
         return this;
     }
 
-    /** Shows a value from elsewhere without telling anyone; does nothing to a text that is being typed over it. */
+    /**
+     * Shows a value from elsewhere without telling anyone. The echo of a value that is being tried changes nothing, and
+     * neither does the committed value while a faulty text waits to be mended.
+     */
     public void setValue(double value) {
-        if (value == committed && !steps.is(value) && text.isFocusOwner()) {
-            return;
-        }
-        if (value == committed && fault.isVisible()) {
+        boolean echo = trying && steps.is(value);
+        boolean waiting = fault.isVisible() && Math.abs(value - committed) <= 1e-12;
+        if (echo || waiting) {
             return;
         }
         committed = value;
-        quietly(() -> steps.setValue(value));
-        show("");
+        showCommitted();
+    }
+
+    /** How its quantity is entered and written. */
+    public QuantityKind kind() {
+        return kind;
     }
 
     /** The committed value. */
@@ -119,6 +126,7 @@ public final class QuantityField extends JPanel {
         steps.addChangeListener(event -> {
             if (!quiet) {
                 show("");
+                trying = true;
                 preview.accept(steps.number());
             }
         });
@@ -170,13 +178,16 @@ public final class QuantityField extends JPanel {
             show("Out of range; expected " + kind.expectation());
         } else {
             show("");
-            steps.setValue(read.getAsDouble());
-            text.setValue(read.getAsDouble());
+            quietly(() -> {
+                steps.setValue(read.getAsDouble());
+                text.setValue(read.getAsDouble());
+            });
             settle();
         }
     }
 
     private void settle() {
+        trying = false;
         if (!steps.is(committed)) {
             committed = steps.number();
             commit.accept(committed);
@@ -184,15 +195,20 @@ public final class QuantityField extends JPanel {
     }
 
     private void back() {
-        boolean tried = !steps.is(committed);
+        boolean tried = trying && !steps.is(committed);
+        showCommitted();
+        if (tried) {
+            preview.accept(committed);
+        }
+    }
+
+    private void showCommitted() {
+        trying = false;
         show("");
         quietly(() -> {
             steps.setValue(committed);
             text.setValue(committed);
         });
-        if (tried) {
-            preview.accept(committed);
-        }
     }
 
     private void quietly(Runnable change) {
