@@ -24,7 +24,7 @@ enum InstrumentColumn {
             row.instrument().drive().word()),
     DESIGN("Design", "Whether the design is known or assumed from the type", row ->
             row.instrument().designAssumed() ? "assumed" : "known"),
-    SPEED("Speed (rev/min)", "Speed window of the maker, rev/min", row ->
+    SPEED("Speed (rpm)", "Speed window of the maker, revolutions per minute", row ->
             range(row.instrument().speedRpm(), 1, "%.0f")),
     TORQUE("Torque (N·cm)", "Torque window of the maker, N·cm", row ->
             range(row.instrument().torqueNmm(), 10, "%.1f")),

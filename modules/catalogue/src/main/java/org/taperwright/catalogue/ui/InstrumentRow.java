@@ -6,6 +6,7 @@ import org.taperwright.library.store.Entry;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.SizeColour;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.section.SectionFamily;
 import org.taperwright.mechanics.section.Sections;
@@ -41,7 +42,7 @@ record InstrumentRow(
                         instrument.type(),
                         instrument.drive().word(),
                         designation.text(),
-                        designation.colour().map(Colours::word).orElse(""),
+                        designation.colour().map(SizeColour::word).orElse(""),
                         section,
                         alloy,
                         design.motion().word())));

@@ -8,7 +8,6 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.JLabel;
@@ -19,7 +18,10 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.JTableHeader;
 import javax.swing.table.TableCellRenderer;
 import org.jspecify.annotations.Nullable;
+import org.taperwright.mechanics.design.IsoSizes;
+import org.taperwright.mechanics.design.SizeColour;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.NumberCells;
 import org.taperwright.workbench.ui.SizeChip;
 import org.taperwright.workbench.ui.Spacing;
@@ -33,7 +35,7 @@ final class InstrumentTable extends JTable {
     private final transient InstrumentTableModel instruments;
     private final transient SizeCell sizeCell = new SizeCell();
     private final transient TaperCell taperCell = new TaperCell();
-    private final transient NumberCells lengthCell = new NumberCells(InstrumentTable::millimetres, 1);
+    private final transient NumberCells lengthCell = new NumberCells(length -> Shown.number(length, 0, 1), 1);
 
     InstrumentTable(InstrumentTableModel model, InstrumentSorter sorter) {
         super(model);
@@ -163,20 +165,14 @@ final class InstrumentTable extends JTable {
         };
     }
 
-    private static String millimetres(double length) {
-        return length == Math.rint(length)
-                ? String.format(Locale.ROOT, "%.0f", length)
-                : String.format(Locale.ROOT, "%.1f", length);
-    }
-
     /** Size as chip and number, with the colour's word read out. */
     private static final class SizeCell extends DefaultTableCellRenderer {
         @Override
         public Component getTableCellRendererComponent(
                 JTable table, Object value, boolean selected, boolean focused, int row, int column) {
             InstrumentRow shown = ((InstrumentTable) table).row(row);
-            String number = String.format("%02d", shown.designation().size());
-            String colour = shown.designation().colour().map(Colours::word).orElse("no colour in the standard");
+            String number = IsoSizes.text(shown.designation().size());
+            String colour = shown.designation().colour().map(SizeColour::word).orElse("no colour in the standard");
             super.getTableCellRendererComponent(table, number, selected, focused, row, column);
             setIcon(new SizeChip(colour));
             setIconTextGap(Spacing.TIGHT + 2);
@@ -190,8 +186,7 @@ final class InstrumentTable extends JTable {
         @Override
         public Component getTableCellRendererComponent(
                 JTable table, Object value, boolean selected, boolean focused, int row, int column) {
-            String designation = ((InstrumentTable) table).row(row).designation().text();
-            String taper = designation.substring(designation.indexOf('/') + 1);
+            String taper = Shown.taper(((InstrumentTable) table).row(row).designation().taper());
             return super.getTableCellRendererComponent(table, taper, selected, focused, row, column);
         }
     }

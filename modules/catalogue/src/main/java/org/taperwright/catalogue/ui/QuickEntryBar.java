@@ -18,6 +18,7 @@ import javax.swing.JTextField;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.SizeColour;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.Ink;
@@ -148,7 +149,7 @@ final class QuickEntryBar extends JPanel {
         outcome.setIcon(entry.filter(e -> e.sizes().size() == 1)
                 .map(e -> Designation.of(e.instrument(e.sizes().get(0), known.get()))
                         .colour()
-                        .map(Colours::word)
+                        .map(SizeColour::word)
                         .orElse(""))
                 .map(SizeChip::new)
                 .orElse(null));
@@ -157,7 +158,7 @@ final class QuickEntryBar extends JPanel {
     private String words(QuickEntry entry) {
         Design first = entry.instrument(entry.sizes().get(0), known.get()).design();
         Designation designation = Designation.of(first);
-        String colour = designation.colour().map(Colours::word).orElse("no colour in the standard");
+        String colour = designation.colour().map(SizeColour::word).orElse("no colour in the standard");
         String what = entry.sizes().size() == 1
                 ? String.format(
                         Locale.ROOT,

@@ -13,7 +13,7 @@ import org.taperwright.mechanics.quantity.Shown;
  * @param fraction decimal point and digits after it, or empty
  * @param band the 5 to 95 % band in words, or empty
  * @param ratio ratio to the datum, where there is one
- * @param ratioWords the ratio, or why there is none
+ * @param ratioWords the ratio; where there is none, the difference to the datum
  */
 record CellText(String whole, String fraction, String band, OptionalDouble ratio, String ratioWords) {
     /** A cell of a design that could not be computed. */
@@ -23,15 +23,18 @@ record CellText(String whole, String fraction, String band, OptionalDouble ratio
      * The text of a cell.
      *
      * @param datum whether the cell is the datum's own
-     * @param datumKnown whether the datum could be computed at all
+     * @param datumValue the datum's value, absent when the datum could not be computed
      */
     static CellText of(ComparisonCell cell, boolean datum, OptionalDouble datumValue) {
-        String value = Shown.number(cell.reading().value());
+        double number = cell.reading().value();
+        String value = Shown.number(number);
         int point = value.indexOf('.');
         String whole = point < 0 ? value : value.substring(0, point);
         String fraction = point < 0 ? "" : value.substring(point);
-        OptionalDouble ratio = datumKnown && !datum ? cell.ratio() : OptionalDouble.empty();
-        return new CellText(whole, fraction, words(cell.reading().band()), ratio, ratioWords(ratio, datum, datumKnown));
+        // a ratio of two negative angles would read backwards: the nearer to nought, the smaller
+        OptionalDouble ratio = datumValue.isPresent() && !datum && number > 0 ? cell.ratio() : OptionalDouble.empty();
+        return new CellText(
+                whole, fraction, words(cell.reading().band()), ratio, ratioWords(ratio, datum, number, datumValue));
     }
 
     /** The value as one text. */
@@ -46,7 +49,7 @@ record CellText(String whole, String fraction, String band, OptionalDouble ratio
             text.append(" (").append(band).append(')');
         }
         if (!ratioWords.isEmpty()) {
-            text.append(", ").append(ratioWords);
+            text.append(", ").append(ratioWords.replace("Δ", "differs from the datum by"));
         }
         return text.toString();
     }
@@ -56,13 +59,17 @@ record CellText(String whole, String fraction, String band, OptionalDouble ratio
                 .orElse("");
     }
 
-    private static String ratioWords(OptionalDouble ratio, boolean datum, boolean datumKnown) {
+    private static String ratioWords(OptionalDouble ratio, boolean datum, double value, OptionalDouble datumValue) {
         if (datum) {
             return "datum";
         }
         if (ratio.isPresent()) {
             return "× " + Shown.number(ratio.getAsDouble());
         }
-        return datumKnown ? "no ratio" : "";
+        if (datumValue.isEmpty()) {
+            return "";
+        }
+        double difference = value - datumValue.getAsDouble();
+        return "Δ " + (difference > 0 ? "+" : "") + Shown.number(difference);
     }
 }

@@ -76,7 +76,7 @@ final class ComparisonTable extends JTable {
     }
 
     private void fitColumns() {
-        int memberWidth = MetricCellRenderer.roomyWidth(getFontMetrics(getFont()));
+        int memberWidth = cells.measure(getFont());
         int nameWidth = memberWidth;
         for (int row = 0; row < getRowCount(); row++) {
             nameWidth = Math.max(nameWidth, prepareRenderer(names, row, 0).getPreferredSize().width);

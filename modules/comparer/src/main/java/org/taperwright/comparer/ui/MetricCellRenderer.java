@@ -2,6 +2,7 @@ package org.taperwright.comparer.ui;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -23,20 +24,41 @@ import org.taperwright.workbench.ui.Spacing;
 final class MetricCellRenderer extends JPanel implements TableCellRenderer {
     private static final double BAR_HEIGHT = 7;
     private static final double MARK = 3;
+    private static final int LEAST_WIDTH = 112;
 
     private final transient ComparisonTableModel model;
     private transient CellText cell = CellText.NONE;
     private transient SeriesLook look = new SeriesLook(0);
     private boolean selected;
+    private int wholeWidth;
 
     MetricCellRenderer(ComparisonTableModel model) {
         this.model = model;
         setOpaque(true);
     }
 
-    /** Width in which every part of a cell finds room. */
-    static int roomyWidth(FontMetrics metrics) {
-        return metrics.stringWidth("000.000") + metrics.stringWidth("× 0.000") + 3 * Spacing.NEAR;
+    /** Measures the texts of all cells, so that each part of every cell finds room; gives the width of a cell. */
+    int measure(Font font) {
+        FontMetrics metrics = getFontMetrics(font);
+        FontMetrics small = getFontMetrics(Ink.smallFont());
+        wholeWidth = metrics.stringWidth("00");
+        int fractionWidth = metrics.stringWidth(".00");
+        int wordsWidth = metrics.stringWidth("datum");
+        int leastWidth = LEAST_WIDTH;
+        for (CellText text : model.texts()) {
+            wholeWidth = Math.max(wholeWidth, metrics.stringWidth(text.whole()));
+            fractionWidth = Math.max(fractionWidth, metrics.stringWidth(text.fraction()));
+            if (beside(text)) {
+                wordsWidth = Math.max(wordsWidth, metrics.stringWidth(text.ratioWords()));
+            }
+            leastWidth = Math.max(leastWidth, small.stringWidth(text.band()) + 2 * Spacing.NEAR);
+        }
+        return Math.max(leastWidth, wholeWidth + fractionWidth + wordsWidth + 3 * Spacing.NEAR);
+    }
+
+    /** Whether the words stand beside the value; a difference stands beneath it, where there is no bar. */
+    private static boolean beside(CellText text) {
+        return text.ratio().isPresent() || !text.ratioWords().startsWith("Δ");
     }
 
     @Override
@@ -58,7 +80,7 @@ final class MetricCellRenderer extends JPanel implements TableCellRenderer {
         FontMetrics metrics = getFontMetrics(getFont());
         FontMetrics small = getFontMetrics(Ink.smallFont());
         int lines = metrics.getHeight() + small.getHeight() * (cell.band().isEmpty() ? 1 : 2);
-        return new Dimension(roomyWidth(metrics), lines + Spacing.NEAR);
+        return new Dimension(LEAST_WIDTH, lines + Spacing.NEAR);
     }
 
     @Override
@@ -73,11 +95,13 @@ final class MetricCellRenderer extends JPanel implements TableCellRenderer {
         g.setColor(ink());
         FontMetrics metrics = g.getFontMetrics();
         int baseline = Spacing.TIGHT + metrics.getAscent();
-        int point = Spacing.NEAR + metrics.stringWidth("000");
+        int point = Spacing.NEAR + wholeWidth;
         g.drawString(cell.whole(), point - metrics.stringWidth(cell.whole()), baseline);
         g.drawString(cell.fraction(), point, baseline);
         g.drawString(
-                cell.ratioWords(), getWidth() - Spacing.NEAR - metrics.stringWidth(cell.ratioWords()), baseline);
+                cell.ratioWords(),
+                getWidth() - Spacing.NEAR - metrics.stringWidth(cell.ratioWords()),
+                beside(cell) ? baseline : baseline + metrics.getHeight());
         FontMetrics small = g.getFontMetrics(Ink.smallFont());
         if (cell.ratio().isPresent()) {
             bar(g, Spacing.TIGHT + metrics.getHeight() + small.getHeight() / 2.0, cell.ratio().getAsDouble());

@@ -13,10 +13,11 @@ import org.taperwright.mechanics.comparison.Comparison;
 record RatioScale(double reach) {
     private static final List<Double> REACHES = List.of(1.25, 1.5, 2.0, 3.0, 5.0, 10.0, 20.0, 50.0, 100.0);
 
-    /** The shortest scale that holds every ratio of a comparison, up to a hundredfold. */
+    /** The shortest scale that holds every ratio shown of a comparison, up to a hundredfold. */
     static RatioScale of(Comparison comparison) {
         double furthest = comparison.rows().stream()
                 .flatMap(row -> row.cells().stream())
+                .filter(cell -> cell.reading().value() > 0)
                 .map(cell -> cell.ratio())
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(ratio -> Math.exp(Math.abs(Math.log(ratio.getAsDouble()))))

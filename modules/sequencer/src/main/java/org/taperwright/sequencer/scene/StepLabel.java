@@ -3,8 +3,8 @@ package org.taperwright.sequencer.scene;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
-import java.util.Locale;
 import org.netbeans.api.visual.widget.Scene;
+import org.taperwright.mechanics.design.SizeColour;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.SizeChip;
@@ -62,7 +62,7 @@ final class StepLabel extends SceneWidget {
     private String colour() {
         return lane.instrument()
                 .flatMap(instrument -> Designation.of(instrument).colour())
-                .map(colour -> colour.name().toLowerCase(Locale.ROOT))
+                .map(SizeColour::word)
                 .orElse("");
     }
 

@@ -2,11 +2,11 @@ package org.taperwright.sequencer.ui;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
@@ -72,7 +72,7 @@ final class SequenceEdits {
 
     /** Puts a step's tip at a depth, mm from the coronal reference point. */
     static Optional<Edit> depth(Sequence sequence, int step, double depthMm) {
-        return change(sequence, step, "depth", String.format(Locale.ROOT, "%.1f mm", depthMm), old -> new Step(
+        return change(sequence, step, "depth", Shown.mm(depthMm), old -> new Step(
                 old.instrument(), depthMm, old.motion(), old.speedRpm(), old.torqueNmm(), old.strokes(), old.note()));
     }
 
@@ -82,17 +82,16 @@ final class SequenceEdits {
                 old.instrument(), old.depthMm(), motion, old.speedRpm(), old.torqueNmm(), old.strokes(), old.note()));
     }
 
-    /** Sets the motor's speed for a step, rev/min; absent for a step by hand. */
+    /** Sets the motor's speed for a step, rpm; absent for a step by hand. */
     static Optional<Edit> speed(Sequence sequence, int step, Optional<Double> rpm) {
-        String value = rpm.map(v -> String.format(Locale.ROOT, "%.0f rev/min", v)).orElse("not set");
+        String value = rpm.map(Shown::rpm).orElse("not set");
         return change(sequence, step, "speed", value, old -> new Step(
                 old.instrument(), old.depthMm(), old.motion(), rpm, old.torqueNmm(), old.strokes(), old.note()));
     }
 
     /** Sets the motor's torque limit for a step, N mm; absent for a step by hand. */
     static Optional<Edit> torque(Sequence sequence, int step, Optional<Double> torqueNmm) {
-        String value =
-                torqueNmm.map(v -> String.format(Locale.ROOT, "%.2f N·cm", v / 10)).orElse("not set");
+        String value = torqueNmm.map(Shown::torque).orElse("not set");
         return change(sequence, step, "torque limit", value, old -> new Step(
                 old.instrument(), old.depthMm(), old.motion(), old.speedRpm(), torqueNmm, old.strokes(), old.note()));
     }

@@ -26,7 +26,7 @@ final class StepForm extends JPanel {
         /** Sets the motion. */
         void motion(Motion motion);
 
-        /** Sets the speed, rev/min; absent when not set. */
+        /** Sets the speed, rpm; absent when not set. */
         void speed(Optional<Double> rpm);
 
         /** Sets the torque limit, N mm; absent when not set. */
@@ -44,7 +44,7 @@ final class StepForm extends JPanel {
     private final QuantityField speed = new QuantityField(
             "step.speed",
             "Speed",
-            new QuantityKind("rev/min", 0, 2000, 10, 0, 0, Map.of("rpm", 1.0, "/min", 1.0)));
+            new QuantityKind("rpm", 0, 2000, 10, 0, 0, Map.of("rev/min", 1.0, "/min", 1.0)));
     private final QuantityField torque = new QuantityField(
             "step.torque",
             "Torque limit",
