@@ -1,6 +1,7 @@
 package org.taperwright.comparer.ui;
 
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.util.List;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
@@ -9,6 +10,10 @@ import org.taperwright.workbench.ui.SeriesLook;
 
 /** The figures beside the table: map, sections, profiles along the blade, bending curves. */
 final class ComparisonFigures extends JPanel {
+    private static final int WIDTH = 380;
+    private static final int HEIGHT = 340;
+    private static final int LEAST_WIDTH = 340;
+
     private final TradeOffMap map = new TradeOffMap();
     private final SectionsFigure sections;
     private final ProfilesFigure profiles = new ProfilesFigure();
@@ -24,6 +29,8 @@ final class ComparisonFigures extends JPanel {
         tabs.addTab("Along the blade", null, profiles, "Diameter, stiffness and strength along the blade");
         tabs.addTab("Bending", null, bending, "Moment against angle in the bending test");
         add(tabs, BorderLayout.CENTER);
+        setPreferredSize(new Dimension(WIDTH, HEIGHT));
+        setMinimumSize(new Dimension(LEAST_WIDTH, HEIGHT / 2));
     }
 
     /** Shows a result; looks are in the order of its members. */

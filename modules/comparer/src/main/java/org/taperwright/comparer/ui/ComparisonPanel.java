@@ -70,7 +70,7 @@ public final class ComparisonPanel extends JPanel {
         top.setBorder(Spacing.around(Spacing.NEAR, Spacing.NEAR));
         top.add(header, BorderLayout.NORTH);
         top.add(strip, BorderLayout.SOUTH);
-        table.setPreferredScrollableViewportSize(new Dimension(640, 400));
+        table.setPreferredScrollableViewportSize(new Dimension(320, 400));
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         JPanel left = new JPanel(new BorderLayout());
@@ -78,7 +78,7 @@ public final class ComparisonPanel extends JPanel {
         left.add(detail, BorderLayout.SOUTH);
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, figures);
         split.setName("comparison.split");
-        split.setResizeWeight(0.8);
+        split.setResizeWeight(1);
         split.setBorder(BorderFactory.createEmptyBorder());
         CautionLine caution = new CautionLine();
         caution.setBorder(Spacing.around(Spacing.TIGHT, Spacing.NEAR));

@@ -88,6 +88,8 @@ final class ComparisonTable extends JTable {
             column.setMinWidth(member ? memberWidth : nameWidth);
             if (member) {
                 column.setHeaderRenderer(heads);
+            } else {
+                column.setHeaderValue("<html><b>Metric</b><br>unit, wanted, standing");
             }
         }
     }

@@ -90,11 +90,11 @@ final class ComparisonTableModel extends AbstractTableModel {
         return column == 0 ? ((TableRow.GroupHeading) rows.get(row)).group().label() : "";
     }
 
-    /** Which way a metric is wanted, in a few words; empty when neither is. */
+    /** Which way a metric is wanted, in a word; empty when neither is. */
     static String wanted(Metric metric) {
         return switch (metric.direction()) {
-            case MORE -> "more is wanted";
-            case LESS -> "less is wanted";
+            case MORE -> "more";
+            case LESS -> "less";
             case NEITHER -> "";
         };
     }

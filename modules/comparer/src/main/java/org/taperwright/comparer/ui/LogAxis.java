@@ -2,6 +2,7 @@ package org.taperwright.comparer.ui;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
@@ -31,8 +32,25 @@ record LogAxis(double low, double high) {
         return Math.log(ratio / low) / Math.log(high / low);
     }
 
-    /** Round ratios to mark, 1 among them. */
-    List<Double> ticks() {
+    /**
+     * Round ratios to mark, so far apart that their labels do not touch; 1 always among them.
+     *
+     * @param length length of the axis, px
+     * @param room room that a label needs along it, px
+     */
+    List<Double> ticks(double length, double room) {
+        List<Double> kept = new ArrayList<>(List.of(1.0));
+        for (double tick : ticks()) {
+            boolean apart = kept.stream()
+                    .allMatch(other -> Math.abs(share(tick) - share(other)) * length >= room);
+            if (apart) {
+                kept.add(tick);
+            }
+        }
+        return kept;
+    }
+
+    private List<Double> ticks() {
         List<Double> fine = ticks(MANTISSAS);
         if (fine.size() <= MOST_TICKS) {
             return fine;

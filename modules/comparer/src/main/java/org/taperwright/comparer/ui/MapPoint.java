@@ -47,10 +47,17 @@ record MapPoint(String name, SeriesLook look, double flexibility, double cutting
         return points;
     }
 
-    /** What stands beside the point. */
+    /** What it is besides a design: datum, undominated; empty for neither. */
+    String role() {
+        if (datum) {
+            return undominated ? "datum, undominated" : "datum";
+        }
+        return undominated ? "undominated" : "";
+    }
+
+    /** Name and role in one line. */
     String words() {
-        String role = datum && undominated ? "datum, undominated" : datum ? "datum" : undominated ? "undominated" : "";
-        return role.isEmpty() ? name : name + " (" + role + ")";
+        return role().isEmpty() ? name : name + " (" + role() + ")";
     }
 
     private static OptionalDouble ratio(Comparison comparison, String metric, int column) {

@@ -5,14 +5,12 @@ import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.RoundRectangle2D;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
-import javax.swing.SwingUtilities;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.SeriesLook;
 import org.taperwright.workbench.ui.Spacing;
@@ -97,19 +95,7 @@ final class MemberChip extends JComponent {
         FontMetrics metrics = g.getFontMetrics();
         int start = SWATCH + 2 * Spacing.NEAR;
         int end = getWidth() - Spacing.NEAR - (removable ? CROSS + Spacing.NEAR : 0);
-        String shown = SwingUtilities.layoutCompoundLabel(
-                this,
-                metrics,
-                words,
-                null,
-                0,
-                0,
-                0,
-                0,
-                new Rectangle(0, 0, Math.max(1, end - start), getHeight()),
-                new Rectangle(),
-                new Rectangle(),
-                0);
+        String shown = ShortText.cut(this, metrics, words, end - start);
         g.drawString(shown, start, (getHeight() - metrics.getHeight()) / 2 + metrics.getAscent());
         if (removable) {
             cross(g, getWidth() - Spacing.NEAR - CROSS, middle - CROSS / 2.0);

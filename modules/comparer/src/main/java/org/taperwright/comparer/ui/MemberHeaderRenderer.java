@@ -9,7 +9,6 @@ import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import javax.swing.JPanel;
 import javax.swing.JTable;
-import javax.swing.SwingUtilities;
 import javax.swing.table.TableCellRenderer;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.Ink;
@@ -88,14 +87,14 @@ final class MemberHeaderRenderer extends JPanel implements TableCellRenderer {
         g.setColor(getForeground());
         g.setFont(Ink.headingFont());
         int textStart = 2 * Spacing.NEAR + SWATCH;
-        g.drawString(clipped(g, name, getWidth() - textStart - Spacing.TIGHT), textStart, top + metrics.getAscent());
+        g.drawString(ShortText.cut(this, g.getFontMetrics(), name, getWidth() - textStart - Spacing.TIGHT), textStart, top + metrics.getAscent());
         g.setColor(Ink.quiet());
         g.setFont(Ink.smallFont());
         int second = top + metrics.getHeight() + metrics.getAscent();
         if (beneath.equals(BAR_ENDS)) {
             scale(g, second);
         } else {
-            g.drawString(clipped(g, beneath, getWidth() - Spacing.NEAR - Spacing.TIGHT), Spacing.NEAR, second);
+            g.drawString(ShortText.cut(this, g.getFontMetrics(), beneath, getWidth() - Spacing.NEAR - Spacing.TIGHT), Spacing.NEAR, second);
         }
         g.setColor(Ink.grid());
         g.fillRect(getWidth() - 1, 0, 1, getHeight());
@@ -110,21 +109,5 @@ final class MemberHeaderRenderer extends JPanel implements TableCellRenderer {
         g.drawString("÷ " + reach, Spacing.NEAR, baseline);
         g.drawString("1", (getWidth() - metrics.stringWidth("1")) / 2, baseline);
         g.drawString("× " + reach, getWidth() - Spacing.NEAR - metrics.stringWidth("× " + reach), baseline);
-    }
-
-    private String clipped(Graphics2D g, String text, int width) {
-        return SwingUtilities.layoutCompoundLabel(
-                this,
-                g.getFontMetrics(),
-                text,
-                null,
-                0,
-                0,
-                0,
-                0,
-                new java.awt.Rectangle(0, 0, Math.max(1, width), 100),
-                new java.awt.Rectangle(),
-                new java.awt.Rectangle(),
-                0);
     }
 }

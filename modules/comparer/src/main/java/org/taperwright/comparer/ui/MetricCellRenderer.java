@@ -43,13 +43,13 @@ final class MetricCellRenderer extends JPanel implements TableCellRenderer {
         FontMetrics small = getFontMetrics(Ink.smallFont());
         wholeWidth = metrics.stringWidth("00");
         int fractionWidth = metrics.stringWidth(".00");
-        int wordsWidth = metrics.stringWidth("datum");
+        int wordsWidth = small.stringWidth("datum");
         int leastWidth = LEAST_WIDTH;
         for (CellText text : model.texts()) {
             wholeWidth = Math.max(wholeWidth, metrics.stringWidth(text.whole()));
             fractionWidth = Math.max(fractionWidth, metrics.stringWidth(text.fraction()));
             if (beside(text)) {
-                wordsWidth = Math.max(wordsWidth, metrics.stringWidth(text.ratioWords()));
+                wordsWidth = Math.max(wordsWidth, small.stringWidth(text.ratioWords()));
             }
             leastWidth = Math.max(leastWidth, small.stringWidth(text.band()) + 2 * Spacing.NEAR);
         }
@@ -98,11 +98,12 @@ final class MetricCellRenderer extends JPanel implements TableCellRenderer {
         int point = Spacing.NEAR + wholeWidth;
         g.drawString(cell.whole(), point - metrics.stringWidth(cell.whole()), baseline);
         g.drawString(cell.fraction(), point, baseline);
+        FontMetrics small = g.getFontMetrics(Ink.smallFont());
+        g.setFont(Ink.smallFont());
         g.drawString(
                 cell.ratioWords(),
-                getWidth() - Spacing.NEAR - metrics.stringWidth(cell.ratioWords()),
+                getWidth() - Spacing.NEAR - small.stringWidth(cell.ratioWords()),
                 beside(cell) ? baseline : baseline + metrics.getHeight());
-        FontMetrics small = g.getFontMetrics(Ink.smallFont());
         if (cell.ratio().isPresent()) {
             bar(g, Spacing.TIGHT + metrics.getHeight() + small.getHeight() / 2.0, cell.ratio().getAsDouble());
         }

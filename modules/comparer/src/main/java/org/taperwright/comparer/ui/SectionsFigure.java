@@ -1,6 +1,7 @@
 package org.taperwright.comparer.ui;
 
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import org.taperwright.workbench.ui.Spacing;
 final class SectionsFigure extends JPanel {
     private static final int STEPS_PER_MM = 2;
     private static final int INITIAL_MM = 3;
+    private static final int SLIDER = 80;
 
     private final transient Desk desk;
     private final SectionsDrawing drawing = new SectionsDrawing();
@@ -41,6 +43,7 @@ final class SectionsFigure extends JPanel {
         JPanel top = new JPanel(new BorderLayout(Spacing.NEAR, 0));
         top.setOpaque(false);
         top.setBorder(Spacing.around(Spacing.NEAR, Spacing.NEAR));
+        level.setPreferredSize(new Dimension(SLIDER, level.getPreferredSize().height));
         top.add(levelWords, BorderLayout.LINE_START);
         top.add(level, BorderLayout.CENTER);
         top.add(oneDiameter, BorderLayout.LINE_END);

@@ -26,6 +26,8 @@ import org.taperwright.workbench.ui.Spacing;
 final class TradeOffMap extends Drawing {
     private static final double MARKER = 9;
     private static final double RING = 17;
+    /** Widest label, as a share of the map's width. */
+    private static final double WIDEST_LABEL = 0.7;
 
     private transient List<MapPoint> points = List.of();
     private String nothing = "";
@@ -103,7 +105,7 @@ final class TradeOffMap extends Drawing {
 
     private void axes(Graphics2D g, Rectangle2D area, LogAxis across, LogAxis up) {
         FontMetrics metrics = g.getFontMetrics();
-        for (double tick : across.ticks()) {
+        for (double tick : across.ticks(area.getWidth(), metrics.stringWidth("0.00") + Spacing.NEAR)) {
             double x = area.getX() + across.share(tick) * area.getWidth();
             rule(g, new Line2D.Double(x, area.getY(), x, area.getMaxY()), tick == 1);
             String text = LogAxis.words(tick);
@@ -112,7 +114,7 @@ final class TradeOffMap extends Drawing {
                     (float) (x - metrics.stringWidth(text) / 2.0),
                     (float) area.getMaxY() + Spacing.TIGHT + metrics.getAscent());
         }
-        for (double tick : up.ticks()) {
+        for (double tick : up.ticks(area.getHeight(), metrics.getHeight())) {
             double y = area.getMaxY() - up.share(tick) * area.getHeight();
             rule(g, new Line2D.Double(area.getX(), y, area.getMaxX(), y), tick == 1);
             String text = LogAxis.words(tick);
@@ -144,11 +146,16 @@ final class TradeOffMap extends Drawing {
         FontMetrics metrics = g.getFontMetrics();
         LabelPlaces room = new LabelPlaces(area, places, RING / 2 + 1);
         for (int i = 0; i < points.size(); i++) {
-            String words = points.get(i).words();
-            Rectangle2D label = room.place(places.get(i), metrics.stringWidth(words), metrics.getHeight());
+            String name = ShortText.cut(this, metrics, points.get(i).name(), area.getWidth() * WIDEST_LABEL);
+            String role = points.get(i).role();
+            double width = Math.max(metrics.stringWidth(name), metrics.stringWidth(role));
+            int lines = role.isEmpty() ? 1 : 2;
+            Rectangle2D label = room.place(places.get(i), width, lines * metrics.getHeight());
             leader(g, places.get(i), label);
             g.setColor(points.get(i).look().colour());
-            g.drawString(words, (float) label.getX(), (float) label.getY() + metrics.getAscent());
+            float baseline = (float) label.getY() + metrics.getAscent();
+            g.drawString(name, (float) label.getX(), baseline);
+            g.drawString(role, (float) label.getX(), baseline + metrics.getHeight());
         }
     }
 
