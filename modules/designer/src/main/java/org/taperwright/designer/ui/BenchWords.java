@@ -1,17 +1,14 @@
 package org.taperwright.designer.ui;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Optional;
 import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.StandardLimit;
 import org.taperwright.mechanics.bench.TwistingResult;
+import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.mechanics.quantity.Unit;
 
 /** The outcome of the bench tests in words, torque in N cm and, as benches read it, in g cm. */
 final class BenchWords {
-    private static final double NMM_PER_NCM = 10;
-    private static final double NMM_PER_GCM = 0.0980665;
-
     private BenchWords() {}
 
     static String bending(BendingResult result) {
@@ -28,12 +25,9 @@ final class BenchWords {
                 .orElse("; no limit in the standard's table");
     }
 
+    /** In the unit of motors, and in the one benches are read in. */
     static String torque(double nmm) {
-        return three(nmm / NMM_PER_NCM) + " N\u00b7cm (" + three(nmm / NMM_PER_GCM) + " g\u00b7cm)";
-    }
-
-    static String three(double value) {
-        BigDecimal rounded = new BigDecimal(value).round(new MathContext(3));
-        return rounded.scale() < 0 ? rounded.setScale(0).toPlainString() : rounded.toPlainString();
+        return Shown.torque(nmm) + " ("
+                + Shown.of(Unit.NEWTON_MILLIMETRE.in(Unit.GRAM_CENTIMETRE, nmm), Unit.GRAM_CENTIMETRE) + ")";
     }
 }

@@ -3,7 +3,6 @@ package org.taperwright.designer.ui;
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -12,12 +11,15 @@ import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
+import org.taperwright.mechanics.design.IsoSize;
 import org.taperwright.mechanics.design.IsoSizes;
+import org.taperwright.mechanics.design.SizeColour;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.Ink;
-import org.taperwright.workbench.ui.QuantityKind;
 import org.taperwright.workbench.ui.SizeChip;
 import org.taperwright.workbench.ui.Spacing;
 
@@ -48,7 +50,7 @@ final class DesignHeader extends JPanel {
         JButton make = button("New", "design.new", "Add a design to the library", () -> add(NewDesign.standard()));
         left.add(make);
         left.add(button("Duplicate", "design.duplicate", "Add a copy of this design to the library", () -> open.shown()
-                .ifPresent(design -> add(Redesign.name(design, design.name() + " (copy)")))));
+                .ifPresent(design -> add(Designs.with(design).name(design.name() + " (copy)").design()))));
         add(left, BorderLayout.CENTER);
         add(status, BorderLayout.LINE_END);
         open.onShown(this::show);
@@ -88,11 +90,10 @@ final class DesignHeader extends JPanel {
         refresh();
         open.id().ifPresent(choice::setValue);
         Optional<Design> design = open.shown();
-        int number = (int) Math.round(design.map(Design::tipDiameterMm).orElse(0.0) * 100);
-        Optional<String> colour = IsoSizes.colour(number).map(known -> known.name().toLowerCase(Locale.ROOT));
+        Optional<SizeColour> colour = design.flatMap(known -> IsoSizes.ofTip(known.tipDiameterMm())).map(IsoSize::colour);
         size.setText(design.map(DesignHeader::designation).orElse(""));
         size.setIcon(colour.map(SizeChip::new).orElse(null));
-        size.setToolTipText("Size and first taper" + colour.map(word -> "; the standard's colour is " + word).orElse(""));
+        size.setToolTipText("Size and first taper" + colour.map(known -> "; the standard's colour is " + known.word()).orElse(""));
     }
 
     private static String designation(Design design) {
@@ -102,8 +103,7 @@ final class DesignHeader extends JPanel {
                 : design.taper().get(design.taper().size() - 1).taper();
         boolean constant = design.taper().stream().allMatch(segment -> segment.taper() == first);
         String run = constant ? "" : last > first ? ", rising taper" : last < first ? ", falling taper" : ", mixed taper";
-        String taper = QuantityKind.taper().number(first).replaceFirst("^(-?)0\\.", "$1.");
-        return String.format(Locale.ROOT, "%02d/", Math.round(design.tipDiameterMm() * 100)) + taper + run;
+        return Shown.designation((int) Math.round(design.tipDiameterMm() * 100), first) + run;
     }
 
     private void status(OpenDesign open, Results.State state) {

@@ -7,12 +7,11 @@ import java.awt.Graphics2D;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import org.taperwright.mechanics.section.Edge;
 import org.taperwright.mechanics.section.Hand;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.Ink;
-import org.taperwright.workbench.ui.QuantityKind;
 
 /**
  * Rake and clearance drawn at an edge. With r the outward radius at the edge and t the direction it moves in, the leading
@@ -20,7 +19,6 @@ import org.taperwright.workbench.ui.QuantityKind;
  * {@code -t cos(clearance) - r sin(clearance)}; rake is measured from the radius, clearance from the tangent.
  */
 record EdgeMeasure(Edge edge, Hand hand) {
-    private static final QuantityKind ANGLE = new QuantityKind("\u00b0", -180, 180, 1, 0, 1, Map.of());
     private static final double LENGTH = 0.24;
     private static final double ARC = 0.15;
     private static final BasicStroke GUIDE =
@@ -77,7 +75,7 @@ record EdgeMeasure(Edge edge, Hand hand) {
             double direction,
             String what,
             double degrees) {
-        String words = what + ANGLE.write(degrees).replace('-', '\u2212');
+        String words = what + Shown.degrees(degrees).replace('-', '\u2212');
         Rectangle2D size = g.getFontMetrics().getStringBounds(words, g);
         double across = Math.cos(direction);
         double anchor = Math.abs(across) < 0.3 ? 0.5 : across < 0 ? 1 : 0;

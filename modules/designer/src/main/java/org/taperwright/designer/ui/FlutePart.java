@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.FluteStation;
 import org.taperwright.workbench.ui.FormPane;
 import org.taperwright.workbench.ui.NumberTable;
@@ -55,7 +56,7 @@ final class FlutePart {
             List<FluteStation> flutes = new ArrayList<>(design.flutes());
             double level = free(design, row);
             flutes.add(new FluteStation(level, design.flutesPerMm(level)));
-            return Redesign.flutes(design, sorted(flutes));
+            return Designs.with(design).flutes(sorted(flutes)).design();
         });
     }
 
@@ -74,12 +75,12 @@ final class FlutePart {
         open.edit(
                 "Remove flute station " + (row + 1),
                 design -> design.flutes().size() > 1
-                        ? Redesign.flutes(design, Redesign.without(design.flutes(), row))
+                        ? Designs.with(design).flutes(Rows.without(design.flutes(), row)).design()
                         : design);
     }
 
     private static Design changed(Design design, int row, FluteStation station) {
-        return Redesign.flutes(design, sorted(Redesign.replaced(design.flutes(), row, station)));
+        return Designs.with(design).flutes(sorted(Rows.replaced(design.flutes(), row, station))).design();
     }
 
     private static List<FluteStation> sorted(List<FluteStation> flutes) {

@@ -2,6 +2,7 @@ package org.taperwright.designer.ui;
 
 import javax.swing.JScrollPane;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
 import org.taperwright.workbench.ui.FormPane;
 import org.taperwright.workbench.ui.NameField;
 
@@ -14,7 +15,7 @@ final class IdentityPart {
 
     IdentityPart(FormPane form, OpenDesign open) {
         name.onCommit(words -> enterName(open, words));
-        note.onCommit(words -> open.edit("Note", design -> Redesign.note(design, words)));
+        note.onCommit(words -> open.edit("Note", design -> Designs.with(design).note(words).design()));
         JScrollPane noteScroll = new JScrollPane(note);
         noteScroll.setName("design.note.scroll");
         form.row("Name", name, "What people call this design")
@@ -30,7 +31,7 @@ final class IdentityPart {
                 name.setValue(design.name());
             });
         } else {
-            open.edit("Rename to \u201c" + words + "\u201d", design -> Redesign.name(design, words));
+            open.edit("Rename to \u201c" + words + "\u201d", design -> Designs.with(design).name(words).design());
         }
     }
 

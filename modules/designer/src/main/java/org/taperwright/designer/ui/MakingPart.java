@@ -6,6 +6,7 @@ import java.util.function.Function;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.Making;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.Tip;
@@ -30,13 +31,13 @@ final class MakingPart {
 
     MakingPart(FormPane form, OpenDesign open) {
         this.open = open;
-        hand = choice("design.hand", "Turning sense", List.of(Hand.values()), Hand::word, Redesign::hand);
+        hand = choice("design.hand", "Turning sense", List.of(Hand.values()), Hand::word, (design, chosen) -> Designs.with(design).hand(chosen).design());
         tipKind = choice("design.tipKind", "Tip", List.of(TipKind.values()), TipKind::word, (design, kind) ->
-                Redesign.tip(design, new Tip(kind, design.tip().angleDeg())));
+                Designs.with(design).tip(new Tip(kind, design.tip().angleDeg())).design());
         alloy = choice("design.alloy", "Alloy", Alloys.all(), Alloy::label, (design, chosen) ->
-                Redesign.alloy(design, chosen.id()));
-        making = choice("design.making", "Making", List.of(Making.values()), Making::word, Redesign::making);
-        motion = choice("design.motion", "Motion", List.of(Motion.values()), Motion::word, Redesign::motion);
+                Designs.with(design).alloy(chosen.id()).design());
+        making = choice("design.making", "Making", List.of(Making.values()), Making::word, (design, chosen) -> Designs.with(design).making(chosen).design());
+        motion = choice("design.motion", "Motion", List.of(Motion.values()), Motion::word, (design, chosen) -> Designs.with(design).motion(chosen).design());
         tipAngle.onPreview(degrees -> open.tryOut(design -> angled(design, degrees)));
         tipAngle.onCommit(
                 degrees -> open.edit("Tip angle to " + ANGLE.write(degrees), design -> angled(design, degrees)));
@@ -58,7 +59,7 @@ final class MakingPart {
     }
 
     private static Design angled(Design design, double degrees) {
-        return Redesign.tip(design, new Tip(design.tip().kind(), degrees));
+        return Designs.with(design).tip(new Tip(design.tip().kind(), degrees)).design();
     }
 
     private void show(Design design) {

@@ -2,15 +2,17 @@ package org.taperwright.designer.ui;
 
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.Designs;
+import org.taperwright.mechanics.design.IsoSizes;
 
 /** The design that a person begins with. */
 final class NewDesign {
     private static final int SIZE = 25;
-    private static final double TAPER = 0.02;
 
     private NewDesign() {}
 
     static Design standard() {
-        return Redesign.name(Designs.standard(SIZE, TAPER), "New design");
+        return Designs.with(Designs.standard(SIZE, IsoSizes.STANDARD_TAPER))
+                .name("New design")
+                .design();
     }
 }

@@ -14,6 +14,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.CopyMenu;
 import org.taperwright.workbench.ui.DataTable;
 import org.taperwright.workbench.ui.Heading;
@@ -106,7 +107,7 @@ final class NumbersPane extends JPanel {
     }
 
     private final class Figures implements javax.swing.table.TableCellRenderer {
-        private final NumberCells cells = new NumberCells(BenchWords::three, DECIMALS);
+        private final NumberCells cells = new NumberCells(Shown::number, DECIMALS);
 
         @Override
         public Component getTableCellRendererComponent(

@@ -4,6 +4,7 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.TaperSegment;
 import org.taperwright.workbench.ui.QuantityKind;
 
@@ -45,7 +46,7 @@ record ProfileDrag(Design before, int handle, double top, Design design) {
     ProfileDrag to(double level, double diameter, boolean fine) {
         if (handle == 0) {
             double tip = within(DIAMETER, snapped(diameter, DIAMETER_STEP));
-            return with(Redesign.tipDiameter(before, tip));
+            return with(Designs.with(before).tipDiameterMm(tip).design());
         }
         double end = snapped(level, fine ? FINE_LEVEL_STEP : LEVEL_STEP);
         List<TaperSegment> moved = Tapers.withEnd(before.taper(), handle - 1, end, FARTHEST);
@@ -53,21 +54,21 @@ record ProfileDrag(Design before, int handle, double top, Design design) {
         double start = corners(before).get(handle - 1).getY();
         double raw = (diameter - start) / (segment.toMm() - segment.fromMm());
         double taper = within(TAPER, snapped(raw, fine ? FINE_TAPER_STEP : TAPER_STEP));
-        return with(Redesign.taper(before, Tapers.withTaper(moved, handle - 1, taper)));
+        return with(Designs.with(before).taper(Tapers.withTaper(moved, handle - 1, taper)).design());
     }
 
     /** Moved by steps along the blade and upwards. */
     ProfileDrag stepped(int across, int up, boolean fine) {
         if (handle == 0) {
             double tip = within(DIAMETER, snapped(design.tipDiameterMm() + up * DIAMETER_STEP, DIAMETER_STEP));
-            return with(Redesign.tipDiameter(design, tip));
+            return with(Designs.with(design).tipDiameterMm(tip).design());
         }
         TaperSegment now = design.taper().get(handle - 1);
         double end = now.toMm() + across * (fine ? FINE_LEVEL_STEP : LEVEL_STEP);
         double step = fine ? FINE_TAPER_STEP : TAPER_STEP;
         double taper = within(TAPER, snapped(now.taper() + up * step, step));
         List<TaperSegment> moved = Tapers.withEnd(design.taper(), handle - 1, end, FARTHEST);
-        return with(Redesign.taper(design, Tapers.withTaper(moved, handle - 1, up == 0 ? now.taper() : taper)));
+        return with(Designs.with(design).taper(Tapers.withTaper(moved, handle - 1, up == 0 ? now.taper() : taper)).design());
     }
 
     /** Whether anything has changed. */

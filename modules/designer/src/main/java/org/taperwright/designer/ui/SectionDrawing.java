@@ -13,12 +13,12 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.taperwright.mechanics.section.Edge;
 import org.taperwright.mechanics.section.Hand;
 import org.taperwright.mechanics.section.Point;
 import org.taperwright.mechanics.section.Segment;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.CopyMenu;
 import org.taperwright.workbench.ui.Drawing;
 import org.taperwright.workbench.ui.Ink;
@@ -207,8 +207,8 @@ final class SectionDrawing extends Drawing {
     private void captions(Graphics2D g, SectionAtLevel shown) {
         FontMetrics metrics = g.getFontMetrics();
         g.setColor(Ink.text());
-        String at = String.format(Locale.ROOT, "Diameter %.3f mm", shown.diameterMm());
-        String core = String.format(Locale.ROOT, "Core (dashed) %.3f mm", 2 * shown.coreRadius() * shown.diameterMm());
+        String at = "Diameter " + Shown.diameter(shown.diameterMm());
+        String core = "Core (dashed) " + Shown.diameter(2 * shown.coreRadius() * shown.diameterMm());
         g.drawString(at, Spacing.TIGHT, metrics.getAscent() + 2);
         g.drawString(core, Spacing.TIGHT, metrics.getAscent() + 2 + metrics.getHeight());
         String edges = edgeCount() == 0 ? "No cutting edge" : "Edge " + (edge + 1) + " of " + edgeCount();

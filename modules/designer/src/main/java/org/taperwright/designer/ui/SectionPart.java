@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.SectionStation;
 import org.taperwright.mechanics.section.FamilyParameter;
 import org.taperwright.mechanics.section.SectionFamily;
@@ -136,14 +137,14 @@ final class SectionPart {
 
     private Design atLevel(Design design, double mm) {
         SectionStation moved = new SectionStation(mm, design.sections().get(chosen).shape());
-        return Redesign.sections(design, Redesign.replaced(design.sections(), chosen, moved));
+        return Designs.with(design).sections(Rows.replaced(design.sections(), chosen, moved)).design();
     }
 
     private UnaryOperator<Design> shape(UnaryOperator<SectionShape> change) {
         return design -> {
             SectionStation old = design.sections().get(chosen);
             SectionStation changed = new SectionStation(old.levelMm(), change.apply(old.shape()));
-            return Redesign.sections(design, Redesign.replaced(design.sections(), chosen, changed));
+            return Designs.with(design).sections(Rows.replaced(design.sections(), chosen, changed)).design();
         };
     }
 
@@ -179,7 +180,7 @@ final class SectionPart {
             more.add(new SectionStation(where, last.shape()));
             more.sort(Comparator.comparingDouble(SectionStation::levelMm));
             chosen = more.size() - 1;
-            return Redesign.sections(design, more);
+            return Designs.with(design).sections(more).design();
         });
     }
 
@@ -187,7 +188,7 @@ final class SectionPart {
         open.edit(
                 "Remove section station " + (chosen + 1),
                 design -> design.sections().size() > 1
-                        ? Redesign.sections(design, Redesign.without(design.sections(), chosen))
+                        ? Designs.with(design).sections(Rows.without(design.sections(), chosen)).design()
                         : design);
     }
 }

@@ -1,8 +1,6 @@
 package org.taperwright.designer.ui;
 
 import java.awt.BorderLayout;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
@@ -11,8 +9,9 @@ import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.IsoSizes;
-import org.taperwright.mechanics.design.TaperSegment;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.FormPane;
 import org.taperwright.workbench.ui.QuantityField;
@@ -26,7 +25,7 @@ final class SizePart {
 
     private final OpenDesign open;
     private final ChoiceField<Integer> size =
-            new ChoiceField<>("design.quick.size", "Size", IsoSizes.sizes(), SizePart::number).withIcons(SizePart::chip);
+            new ChoiceField<>("design.quick.size", "Size", IsoSizes.sizes(), IsoSizes::text).withIcons(SizePart::chip);
     private final QuantityField quickTaper = new QuantityField("design.quick.taper", "Taper", QuantityKind.taper());
     private final JButton fill = new JButton("Fill in");
     private final QuantityField tip = new QuantityField(
@@ -49,8 +48,8 @@ final class SizePart {
         shaftAsBlade.addActionListener(event -> chooseShaft());
         bind(tip, "Tip diameter", this::tipDiameter);
         bind(workingPart, "Working part", this::workingPart);
-        bind(shaft, "Shaft diameter", mm -> design -> Redesign.shaft(design, OptionalDouble.of(mm)));
-        bind(length, "Length", mm -> design -> Redesign.length(design, mm));
+        bind(shaft, "Shaft diameter", mm -> design -> Designs.with(design).shaftDiameterMm(OptionalDouble.of(mm)).design());
+        bind(length, "Length", mm -> design -> Designs.with(design).lengthMm(mm).design());
         JPanel quick = new JPanel(new BorderLayout(Spacing.TIGHT, 0));
         quick.setName("design.quick");
         quick.setOpaque(false);
@@ -74,28 +73,27 @@ final class SizePart {
     }
 
     private java.util.function.UnaryOperator<Design> tipDiameter(double mm) {
-        return design -> Redesign.tipDiameter(design, mm);
+        return design -> Designs.with(design).tipDiameterMm(mm).design();
     }
 
     private java.util.function.UnaryOperator<Design> workingPart(double mm) {
-        return design -> Redesign.taper(
-                design, Tapers.withEnd(design.taper(), design.taper().size() - 1, mm, FARTHEST));
+        return design -> Designs.with(design).taper(Tapers.withEnd(design.taper(), design.taper().size() - 1, mm, FARTHEST)).design();
     }
 
     private void fillIn() {
         int chosen = size.getItemAt(Math.max(0, size.getSelectedIndex()));
         double taper = quickTaper.value();
-        open.edit("Fill in " + number(chosen) + "/" + shortTaper(taper), design -> Redesign.taper(
-                Redesign.tipDiameter(design, chosen / 100.0),
-                List.of(new TaperSegment(0, design.workingPartMm(), taper))));
+        open.edit("Fill in " + Shown.designation(chosen, taper), design -> Designs.with(design)
+                .tipDiameterMm(chosen / 100.0)
+                .constantTaper(taper)
+                .design());
     }
 
     private void chooseShaft() {
         if (shaftAsBlade.isSelected()) {
-            open.edit("Shaft as the blade ends", design -> Redesign.shaft(design, OptionalDouble.empty()));
+            open.edit("Shaft as the blade ends", design -> Designs.with(design).shaftDiameterMm(OptionalDouble.empty()).design());
         } else {
-            open.edit("Shaft of its own diameter", design -> Redesign.shaft(
-                    design, OptionalDouble.of(rounded(design.diameterMm(design.workingPartMm())))));
+            open.edit("Shaft of its own diameter", design -> Designs.with(design).shaftDiameterMm(OptionalDouble.of(rounded(design.diameterMm(design.workingPartMm())))).design());
         }
     }
 
@@ -119,16 +117,7 @@ final class SizePart {
         return Math.round(mm * 1000) / 1000.0;
     }
 
-    private static String number(int size) {
-        return String.format(Locale.ROOT, "%02d", size);
-    }
-
-    private static String shortTaper(double taper) {
-        String number = QuantityKind.taper().number(taper);
-        return number.startsWith("0.") ? number.substring(1) : number;
-    }
-
     private static Optional<Icon> chip(int size) {
-        return IsoSizes.colour(size).map(colour -> new SizeChip(colour.name().toLowerCase(Locale.ROOT)));
+        return IsoSizes.colour(size).map(colour -> new SizeChip(colour));
     }
 }

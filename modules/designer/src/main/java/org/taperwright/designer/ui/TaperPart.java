@@ -3,6 +3,7 @@ package org.taperwright.designer.ui;
 import java.util.ArrayList;
 import java.util.List;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.TaperSegment;
 import org.taperwright.workbench.ui.FormPane;
 import org.taperwright.workbench.ui.NumberTable;
@@ -52,11 +53,11 @@ final class TaperPart {
         if (column == TO) {
             open.edit(
                     endName(row, value),
-                    design -> Redesign.taper(design, Tapers.withEnd(design.taper(), row, value, FARTHEST)));
+                    design -> Designs.with(design).taper(Tapers.withEnd(design.taper(), row, value, FARTHEST)).design());
         } else {
             open.edit(
                     taperName(row, value),
-                    design -> Redesign.taper(design, Tapers.withTaper(design.taper(), row, value)));
+                    design -> Designs.with(design).taper(Tapers.withTaper(design.taper(), row, value)).design());
         }
     }
 
@@ -72,7 +73,7 @@ final class TaperPart {
         open.edit(
                 "Split taper segment " + (row + 1),
                 design -> Tapers.canSplit(design.taper().get(row))
-                        ? Redesign.taper(design, Tapers.split(design.taper(), row))
+                        ? Designs.with(design).taper(Tapers.split(design.taper(), row)).design()
                         : design);
     }
 
@@ -80,11 +81,11 @@ final class TaperPart {
         open.edit(
                 "Remove taper segment " + (row + 1),
                 design -> design.taper().size() > 1
-                        ? Redesign.taper(design, Tapers.without(design.taper(), row))
+                        ? Designs.with(design).taper(Tapers.without(design.taper(), row)).design()
                         : design);
     }
 
     private void add() {
-        open.edit("Add a taper segment", design -> Redesign.taper(design, Tapers.extended(design.taper(), ADDED)));
+        open.edit("Add a taper segment", design -> Designs.with(design).taper(Tapers.extended(design.taper(), ADDED)).design());
     }
 }

@@ -18,7 +18,7 @@ final class Tapers {
 
     static List<TaperSegment> withTaper(List<TaperSegment> taper, int index, double value) {
         TaperSegment old = taper.get(index);
-        return Redesign.replaced(taper, index, new TaperSegment(old.fromMm(), old.toMm(), value));
+        return Rows.replaced(taper, index, new TaperSegment(old.fromMm(), old.toMm(), value));
     }
 
     /** Moves the end of a segment between its own beginning and the next one's end; the last may move freely outwards. */

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.taperwright.library.history.Change;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.section.SectionFamily;
 import org.taperwright.workbench.api.BareDesk;
@@ -203,7 +204,7 @@ class DesignPanelTest {
     @Test
     void an_edit_made_elsewhere_shows_at_once() {
         Shots.onEventThread(() -> {
-            Design changed = Redesign.motion(design(), Motion.RECIPROCATION);
+            Design changed = Designs.with(design()).motion(Motion.RECIPROCATION).design();
             desk.edit("Motion to reciprocation", List.of(new Change.Put(SampleDesigns.ROTARY, changed)));
             return panel;
         });

@@ -2,10 +2,13 @@ package org.taperwright.workbench.ui;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.taperwright.mechanics.quantity.Entry;
+import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.mechanics.quantity.Unit;
 import org.taperwright.mechanics.section.FamilyParameter;
 
 /**
@@ -27,7 +30,8 @@ public record QuantityKind(
         int leastDecimals,
         int mostDecimals,
         Map<String, Double> otherUnits) {
-    private static final Pattern ENTRY = Pattern.compile("([+\u2212-]?(?:\\d+[.,]?\\d*|[.,]\\d+))\\s*(\\D*)");
+    /** Beyond any quantity here; keeps nonsense from being written out in full. */
+    private static final double LARGEST = 1e9;
 
     public QuantityKind {
         otherUnits = Map.copyOf(otherUnits);
@@ -45,12 +49,12 @@ public record QuantityKind(
 
     /** A taper in mm per mm, which people also write in per cent. */
     public static QuantityKind taper() {
-        return new QuantityKind("", -0.2, 0.3, 0.005, 2, 4, Map.of("%", 0.01, "mm/mm", 1.0));
+        return new QuantityKind("", -0.2, 0.3, 0.005, 2, 4, Map.of("mm/mm", 1.0));
     }
 
     /** An angle. */
     public static QuantityKind degrees(double least, double most, double step) {
-        return new QuantityKind("\u00b0", least, most, step, 0, 2, Map.of("deg", 1.0, "rad", 180 / Math.PI));
+        return new QuantityKind("\u00b0", least, most, step, 0, 2, Map.of("rad", 180 / Math.PI));
     }
 
     /** A count per mm. */
@@ -60,7 +64,7 @@ public record QuantityKind(
 
     /** A length in diameters of the section. */
     public static QuantityKind shareOfDiameter(double least, double most, double step) {
-        return new QuantityKind("d", least, most, step, 2, 4, Map.of("%", 0.01));
+        return new QuantityKind("d", least, most, step, 2, 4, Map.of());
     }
 
     /** What a section family declares. */
@@ -73,7 +77,7 @@ public record QuantityKind(
                 parameter.step(),
                 0,
                 decimals,
-                parameter.unit().equals("d") ? Map.of("%", 0.01) : Map.of());
+                Map.of());
     }
 
     /** The value as it stands in a field, such as {@code 0.25 mm}. */
@@ -87,27 +91,43 @@ public record QuantityKind(
 
     /** The number alone, without superfluous decimals. */
     public String number(double value) {
-        BigDecimal number = BigDecimal.valueOf(value).setScale(mostDecimals, RoundingMode.HALF_EVEN);
-        number = number.stripTrailingZeros();
-        if (number.scale() < leastDecimals) {
-            number = number.setScale(leastDecimals, RoundingMode.UNNECESSARY);
-        }
-        return number.toPlainString();
+        return Shown.number(value, leastDecimals, mostDecimals);
     }
 
     /** The value a person means, or absent when the text is no such quantity. */
     public OptionalDouble value(String text) {
-        Matcher entry = ENTRY.matcher(text.strip());
-        if (!entry.matches()) {
-            return OptionalDouble.empty();
+        OptionalDouble bare = read(text, known());
+        if (bare.isPresent()) {
+            return bare;
         }
-        double number = Double.parseDouble(entry.group(1).replace(',', '.').replace('\u2212', '-'));
-        String written = entry.group(2).strip();
-        if (written.isEmpty() || written.equals(unit)) {
-            return OptionalDouble.of(kept(number));
+        String written = text.strip();
+        if (!unit.isEmpty() && written.endsWith(unit)) {
+            return read(written.substring(0, written.length() - unit.length()), Unit.NONE);
         }
-        Double factor = otherUnits.get(written);
-        return factor == null ? OptionalDouble.empty() : OptionalDouble.of(kept(number * factor));
+        return otherUnits.entrySet().stream()
+                .filter(other -> written.endsWith(other.getKey()))
+                .max(Comparator.comparingInt(other -> other.getKey().length()))
+                .map(other -> scaled(written, other.getKey(), other.getValue()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private OptionalDouble scaled(String written, String ending, double factor) {
+        OptionalDouble number = read(written.substring(0, written.length() - ending.length()), Unit.NONE);
+        return number.isPresent() ? OptionalDouble.of(kept(number.getAsDouble() * factor)) : number;
+    }
+
+    private OptionalDouble read(String text, Unit asked) {
+        return Entry.read(text, asked, "") instanceof Entry.Given given && Math.abs(given.value()) < LARGEST
+                ? OptionalDouble.of(kept(given.value()))
+                : OptionalDouble.empty();
+    }
+
+    /** The unit of the engine that has this symbol; none for counts per mm and lengths in diameters. */
+    private Unit known() {
+        return Arrays.stream(Unit.values())
+                .filter(known -> known.symbol().equals(unit))
+                .findFirst()
+                .orElse(Unit.NONE);
     }
 
     /** What is expected, in words: {@code a number in mm from 0.06 to 1.4}. */

@@ -9,6 +9,7 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.Map;
 import javax.swing.Icon;
 import javax.swing.JLabel;
+import org.taperwright.mechanics.design.SizeColour;
 
 /**
  * The small colour chip of a size by ISO 3630-1. It never stands alone: {@link #label} puts the size beside it, and the
@@ -28,6 +29,11 @@ public record SizeChip(String colourWord) implements Icon {
             "blue", new Color(0x2a62b8),
             "green", new Color(0x2f8a45),
             "black", new Color(0x1c1c1c));
+
+    /** The chip of one of the standard's colours. */
+    public SizeChip(SizeColour colour) {
+        this(colour.word());
+    }
 
     /** A label of chip and number, with the colour's word for assistive technology and as tooltip. */
     public static JLabel label(String colourWord, String number) {

@@ -13,6 +13,7 @@ import javax.swing.ToolTipManager;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jspecify.annotations.Nullable;
+import org.taperwright.mechanics.quantity.Shown;
 
 /**
  * Shows a {@link Plot} in the theme's colours, drawn as vectors at whatever scale the screen or the file has. Names
@@ -144,14 +145,14 @@ public final class XyPlot extends Drawing {
                     .ifPresent(y -> text.append("<br>")
                             .append(curve.name().isEmpty() ? plot.y().title() : curve.name())
                             .append(": ")
-                            .append(Figures.three(y))
+                            .append(Shown.number(y))
                             .append(' ')
                             .append(plot.y().unit()));
         }
         if (text.length() == 0) {
             return Optional.empty();
         }
-        return Optional.of("<html>" + plot.x().title() + ": " + Figures.three(x) + " "
+        return Optional.of("<html>" + plot.x().title() + ": " + Shown.number(x) + " "
                 + plot.x().unit() + text + "</html>");
     }
 }

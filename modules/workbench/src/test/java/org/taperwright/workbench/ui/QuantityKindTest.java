@@ -20,7 +20,7 @@ class QuantityKindTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {"0.25 inch", "wide", "0.2.5 mm", "mm", "''", "1e-3 mm"})
+            value = {"0.25 inch", "wide", "0.2.5 mm", "mm", "''", "0.3 N·cm", "1e999 mm"})
     void what_is_no_diameter_is_not_taken_for_one(String text) {
         assertThat(DIAMETER.value(text)).isEmpty();
     }
@@ -29,6 +29,10 @@ class QuantityKindTest {
     void a_taper_may_be_written_in_per_cent() {
         assertThat(QuantityKind.taper().value("4 %")).hasValue(0.04);
         assertThat(QuantityKind.taper().value("\u22122%")).hasValue(-0.02);
+        assertThat(QuantityKind.shareOfDiameter(0, 1, 0.1).value("5 %")).hasValue(0.05);
+        assertThat(QuantityKind.shareOfDiameter(0, 1, 0.1).value("0.05 d")).hasValue(0.05);
+        assertThat(QuantityKind.perMillimetre(0, 5, 0.1).value("1.2 per mm")).hasValue(1.2);
+        assertThat(QuantityKind.perMillimetre(0, 5, 0.1).value("1.2/mm")).hasValue(1.2);
     }
 
     @Test

@@ -51,7 +51,7 @@ class XyPlotTest {
 
     @Test
     void hovering_reads_the_value_between_points() {
-        assertThat(plot.reading(8)).hasValueSatisfying(text -> assertThat(text).contains("Blade: 0.410 mm"));
+        assertThat(plot.reading(8)).hasValueSatisfying(text -> assertThat(text).contains("Blade: 0.41 mm"));
     }
 
     @Test

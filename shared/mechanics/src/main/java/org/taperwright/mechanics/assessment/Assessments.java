@@ -45,7 +45,9 @@ public final class Assessments {
             return new AssessmentResult.Assessed(assess(design, alloy.get(), faults, progress));
         } catch (Unsolved unsolved) {
             faults.add(Fault.impossible(
-                    "taper", unsolved.getMessage(), "a blade without a place that is all but broken by its own thinness"));
+                    "taper",
+                    unsolved.getMessage(),
+                    "a blade without a place that is all but broken by its own thinness"));
             return new AssessmentResult.Refused(faults);
         }
     }

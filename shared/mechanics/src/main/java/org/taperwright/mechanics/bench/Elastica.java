@@ -21,12 +21,15 @@ import java.util.List;
 final class Elastica {
     private static final int NEWTON_STEPS = 25;
     private static final int HALVINGS = 12;
-    private static final double TOLERANCE = 1e-11;
+
+    /** Misfit of slope (rad) and of place (over the length) from which one more step is exact to about 1e-11. */
+    private static final double NEAR = 3e-6;
 
     private final RodMarch march;
     private final double length;
     private double alpha;
     private double force;
+    private double arm;
 
     Elastica(RodGrid grid, CurvatureLaw law) {
         this.march = new RodMarch(grid, law);
@@ -64,7 +67,7 @@ final class Elastica {
         alpha = last.endSlope() + share * (last.endSlope() - before.endSlope());
         force = last.forceN() + share * (last.forceN() - before.forceN());
         if (converge(chord)) {
-            return new Equilibrium(chord, alpha, force, march.armMm(), march.deflectionMm());
+            return new Equilibrium(chord, alpha, force, arm, Math.tan(chord) * arm);
         }
         if (halvings >= HALVINGS) {
             throw new Unsolved("no equilibrium found with the chord at " + Math.toDegrees(chord) + " degrees");
@@ -73,24 +76,31 @@ final class Elastica {
         return reach(last, midway, chord, halvings + 1);
     }
 
+    /**
+     * Newton's method; its error is squared at each step, so once the misfit is within the square root of what is wanted,
+     * the step from there is the last and its result is not run again.
+     */
     private boolean converge(double chord) {
         double tangent = Math.tan(chord);
         for (int i = 0; i < NEWTON_STEPS; i++) {
             march.run(alpha, force);
             double clampSlope = march.clampSlope();
             double miss = march.deflectionMm() - tangent * march.armMm();
-            if (Math.abs(clampSlope) < TOLERANCE && Math.abs(miss) < TOLERANCE * length) {
-                return true;
-            }
             double a = march.clampSlopeBy(RodMarch.ALPHA);
             double b = march.clampSlopeBy(RodMarch.FORCE);
             double c = march.deflectionBy(RodMarch.ALPHA) - tangent * march.armBy(RodMarch.ALPHA);
             double d = march.deflectionBy(RodMarch.FORCE) - tangent * march.armBy(RodMarch.FORCE);
             double determinant = a * d - b * c;
-            alpha -= (d * clampSlope - b * miss) / determinant;
-            force -= (a * miss - c * clampSlope) / determinant;
+            double alphaStep = (b * miss - d * clampSlope) / determinant;
+            double forceStep = (c * clampSlope - a * miss) / determinant;
+            alpha += alphaStep;
+            force += forceStep;
+            arm = march.armMm() + march.armBy(RodMarch.ALPHA) * alphaStep + march.armBy(RodMarch.FORCE) * forceStep;
             if (!(alpha > -0.5 && alpha < Math.PI && force >= 0)) {
                 return false;
+            }
+            if (Math.abs(clampSlope) < NEAR && Math.abs(miss) < NEAR * length) {
+                return true;
             }
         }
         return false;

@@ -54,11 +54,11 @@ public final class StandardLimits {
     private static Optional<int[]> row(Design design) {
         double size = design.tipDiameterMm() * 100;
         boolean nominal = Math.abs(size - Math.round(size)) < 1e-6;
-        boolean standardTaper =
-                design.taper().stream().allMatch(segment -> Math.abs(segment.taper() - 0.02) < 1e-9);
+        boolean standardTaper = design.taper().stream().allMatch(segment -> Math.abs(segment.taper() - 0.02) < 1e-9);
         boolean kType = design.motion() != Motion.REAMING
                 && design.sections().stream()
-                        .allMatch(station -> K_TYPE_SECTIONS.contains(station.shape().family()));
+                        .allMatch(station ->
+                                K_TYPE_SECTIONS.contains(station.shape().family()));
         if (!nominal || !standardTaper || !kType) {
             return Optional.empty();
         }

@@ -23,8 +23,9 @@ public final class Comparisons {
         if (datum < 0 || datum >= columns.size()) {
             throw new IndexOutOfBoundsException("datum " + datum + " of " + columns.size() + " designs");
         }
-        List<ComparisonRow> rows =
-                Metrics.all().stream().map(metric -> row(metric, columns, datum)).toList();
+        List<ComparisonRow> rows = Metrics.all().stream()
+                .map(metric -> row(metric, columns, datum))
+                .toList();
         double[] flexibility = values(Metrics.FLEXIBILITY, columns);
         double[] cutting = values(Metrics.CUTTING, columns);
         return new Comparison(columns, datum, rows, undominated(flexibility, cutting));

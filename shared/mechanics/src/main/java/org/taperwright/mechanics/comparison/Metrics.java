@@ -12,13 +12,12 @@ public final class Metrics {
     /** Identifier of the metric that stands for cutting in the trade-off. */
     public static final String CUTTING = "cutting";
 
-    private static final List<Metric> ALL =
-            ServiceLoader.load(Metric.class, Metrics.class.getClassLoader()).stream()
-                    .map(ServiceLoader.Provider::get)
-                    .sorted(Comparator.comparing(Metric::group)
-                            .thenComparing(Metric::order)
-                            .thenComparing(Metric::id))
-                    .toList();
+    private static final List<Metric> ALL = ServiceLoader.load(Metric.class, Metrics.class.getClassLoader()).stream()
+            .map(ServiceLoader.Provider::get)
+            .sorted(Comparator.comparing(Metric::group)
+                    .thenComparing(Metric::order)
+                    .thenComparing(Metric::id))
+            .toList();
 
     private Metrics() {}
 

@@ -68,11 +68,10 @@ public final class CuttingGeometries {
 
     /** The index of the class comment; angles in rad, land in diameters, room as a share of the circle. */
     static double index(Motion motion, double helix, double normalRake, double wedge, double land, double room) {
-        double direction =
-                switch (motion) {
-                    case FILING -> Math.sin(helix);
-                    case REAMING, ROTATION, RECIPROCATION -> Math.cos(helix);
-                };
+        double direction = switch (motion) {
+            case FILING -> Math.sin(helix);
+            case REAMING, ROTATION, RECIPROCATION -> Math.cos(helix);
+        };
         double keenness = Math.tan(Math.max(0, Math.PI / 4 - (FRICTION_ANGLE - normalRake) / 2));
         double sharpness = 1 / Math.tan(wedge / 2);
         double bearing = 1 / (1 + land / BEARING_WIDTH);
