@@ -17,7 +17,6 @@ import org.taperwright.mechanics.properties.Profiles;
 import org.taperwright.mechanics.properties.SectionAnalysis;
 import org.taperwright.mechanics.section.Outline;
 import org.taperwright.mechanics.section.OutlineResult;
-import org.taperwright.mechanics.section.SectionShape;
 import org.taperwright.mechanics.section.Sections;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Fault.Weight;
@@ -34,11 +33,13 @@ public final class Assessments {
     public static AssessmentResult of(Design design, Progress progress) {
         List<Fault> faults = new ArrayList<>(DesignChecks.check(design));
         Optional<Alloy> alloy = Alloys.find(design.alloy());
-        boolean impossible = faults.stream().anyMatch(fault -> fault.weight() == Weight.IMPOSSIBLE);
-        if (alloy.isEmpty()) {
+        if (alloy.isEmpty() && faults.stream().noneMatch(fault -> fault.where().equals("alloy"))) {
             faults.add(unknownAlloy(design));
         }
-        if (impossible || alloy.isEmpty()) {
+        if (!impossible(faults)) {
+            faults.addAll(BladeSections.faults(design));
+        }
+        if (impossible(faults) || alloy.isEmpty()) {
             return new AssessmentResult.Refused(faults);
         }
         try {
@@ -52,6 +53,10 @@ public final class Assessments {
         }
     }
 
+    private static boolean impossible(List<Fault> faults) {
+        return faults.stream().anyMatch(fault -> fault.weight() == Weight.IMPOSSIBLE);
+    }
+
     private static Fault unknownAlloy(Design design) {
         String known = String.join(", ", Alloys.all().stream().map(Alloy::id).toList());
         return Fault.impossible("alloy", "no alloy is called \"" + design.alloy() + "\"", "one of " + known);
@@ -59,12 +64,12 @@ public final class Assessments {
 
     private static Assessment assess(Design design, Alloy alloy, List<Fault> remarks, Progress progress) {
         progress.at(0, "sections");
+        progress.check();
         List<AssessedSection> stations = new ArrayList<>();
+        BladeSections sections = BladeSections.of(design);
         for (SectionStation station : design.sections()) {
             stations.add(assessed(station, design));
-            progress.check();
         }
-        BladeSections sections = BladeSections.of(design);
         progress.at(0.6, "bench tests");
         progress.check();
         Assessment assessment = new Assessment(
@@ -81,16 +86,11 @@ public final class Assessments {
     }
 
     private static AssessedSection assessed(SectionStation station, Design design) {
-        Outline outline = drawn(station.shape());
-        return new AssessedSection(
-                station.levelMm(), outline, SectionAnalysis.of(outline), Sections.edges(outline, design.hand()));
-    }
-
-    /** The checks have refused designs whose sections cannot be drawn. */
-    private static Outline drawn(SectionShape shape) {
-        if (Sections.outline(shape) instanceof OutlineResult.Drawn drawn) {
-            return drawn.outline();
+        if (Sections.outline(station.shape()) instanceof OutlineResult.Drawn drawn) {
+            Outline outline = drawn.outline();
+            return new AssessedSection(
+                    station.levelMm(), outline, SectionAnalysis.of(outline), Sections.edges(outline, design.hand()));
         }
-        throw new IllegalStateException("a checked section cannot be drawn: " + shape.family());
+        throw new IllegalStateException("a checked section cannot be drawn: " + station.shape());
     }
 }

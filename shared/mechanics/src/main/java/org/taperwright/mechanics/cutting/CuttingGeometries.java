@@ -47,7 +47,7 @@ public final class CuttingGeometries {
         if (edges.isEmpty()) {
             return new CuttingGeometry(level, 0, -90, 180, 0, 0, -90, flutes, room, 0);
         }
-        double helix = Math.atan(Math.PI * d * flutes / edges.size());
+        double helix = sections.helixAngle(level);
         double rake = mean(edges, Edge::rakeDeg);
         double wedge = mean(edges, Edge::wedgeDeg);
         double land = mean(edges, Edge::landWidth);
