@@ -97,7 +97,7 @@ record CornerArc(Place from, Segment arc, Place to) {
         if (!found) {
             return Optional.empty();
         }
-        for (int i = 0; i < 80; i++) {
+        while (high - low > 1e-15) {
             double middle = (low + high) / 2;
             if (gap(walk, before, after, middle, sense * radius) >= -TOUCH) {
                 high = middle;
