@@ -1,4 +1,4 @@
-package org.taperwright.mechanics.section.family;
+package org.taperwright.mechanics.section.families;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +19,7 @@ import org.taperwright.mechanics.work.Fault;
  */
 public final class Custom implements SectionFamily {
     private static final int MOST = 10_000;
-    /** Nearer neighbours than this share of the greatest radius are one point. */
+    /** Nearer neighbours than this share of the greatest distance from the axis are one point. */
     private static final double SAME = 1e-6;
 
     @Override
@@ -60,7 +60,7 @@ public final class Custom implements SectionFamily {
             return refused("points", given.size() + " points", "at most " + MOST + " points; leave out some");
         }
         List<Fault> remarks = new ArrayList<>();
-        List<Point> points = distinct(given, remarks);
+        List<Point> points = distinct(withinUnit(given), remarks);
         if (points.size() < 3) {
             return refused("points", points.size() + " different points", "at least 3 points around the axis");
         }
@@ -78,11 +78,20 @@ public final class Custom implements SectionFamily {
         return new OutlineResult.Refused(List.of(Fault.impossible(where, what, expected)));
     }
 
+    /** Divided by the greatest distance from the axis, so that no product of coordinates overflows or vanishes. */
+    private static List<Point> withinUnit(List<Point> given) {
+        double most = given.stream().mapToDouble(Point::radius).max().orElse(0);
+        return most == 0
+                ? given
+                : given.stream()
+                        .map(point -> new Point(point.x() / most, point.y() / most))
+                        .toList();
+    }
+
     private static List<Point> distinct(List<Point> given, List<Fault> remarks) {
-        double near = SAME * given.stream().mapToDouble(Point::radius).max().orElse(0);
         List<Point> result = new ArrayList<>();
         for (Point point : given) {
-            if (result.isEmpty() || point.distanceTo(result.get(result.size() - 1)) > near) {
+            if (result.isEmpty() || point.distanceTo(result.get(result.size() - 1)) > SAME) {
                 result.add(point);
             }
         }
@@ -92,7 +101,7 @@ public final class Custom implements SectionFamily {
                     given.size() - result.size() + " points repeat the one before",
                     "different points; the repeated ones are left out"));
         }
-        if (result.size() > 1 && result.get(0).distanceTo(result.get(result.size() - 1)) <= near) {
+        if (result.size() > 1 && result.get(0).distanceTo(result.get(result.size() - 1)) <= SAME) {
             result.remove(result.size() - 1);
             remarks.add(Fault.unusual(
                     "points", "the last point repeats the first", "the closing point once only; the last is left out"));

@@ -1,4 +1,4 @@
-package org.taperwright.mechanics.section.family;
+package org.taperwright.mechanics.section.families;
 
 import java.util.List;
 import org.taperwright.mechanics.section.FamilyParameter;
@@ -6,24 +6,21 @@ import org.taperwright.mechanics.section.OutlineResult;
 import org.taperwright.mechanics.section.SectionFamily;
 import org.taperwright.mechanics.section.SectionShape;
 
-/**
- * Equilateral triangle with corners on the circle at 90°, 210° and 330°; sides straight or arcs of one sagitta. Convex
- * sides make it heavier, concave ones lighter and sharper.
- */
-public final class Triangle implements SectionFamily {
+/** Square with corners on the circle at 45°, 135°, 225° and 315°; sides straight or arcs of one sagitta. */
+public final class Square implements SectionFamily {
     @Override
     public String id() {
-        return "triangle";
+        return "square";
     }
 
     @Override
     public String label() {
-        return "Triangle";
+        return "Square";
     }
 
     @Override
     public String explanation() {
-        return "Three cutting edges; flexible, with ample room for chips.";
+        return "Four cutting edges; stiff and strong in torsion, with little room for chips.";
     }
 
     @Override
@@ -33,8 +30,8 @@ public final class Triangle implements SectionFamily {
                         "sagitta",
                         "Bow of the sides",
                         "d",
-                        -0.09,
-                        0.17,
+                        -0.12,
+                        0.09,
                         0,
                         0.01,
                         false,
@@ -43,6 +40,6 @@ public final class Triangle implements SectionFamily {
 
     @Override
     public OutlineResult outline(SectionShape shape) {
-        return Drawings.regular(3, 90, value(shape, "sagitta"));
+        return Drawings.regular(4, 45, value(shape, "sagitta"));
     }
 }

@@ -1,4 +1,4 @@
-package org.taperwright.mechanics.section.family;
+package org.taperwright.mechanics.section.families;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -4,6 +4,6 @@
  * outline of lines and arcs.
  */
 @NullMarked
-package org.taperwright.mechanics.section.family;
+package org.taperwright.mechanics.section.families;
 
 import org.jspecify.annotations.NullMarked;

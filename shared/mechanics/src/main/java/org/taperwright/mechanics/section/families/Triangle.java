@@ -1,4 +1,4 @@
-package org.taperwright.mechanics.section.family;
+package org.taperwright.mechanics.section.families;
 
 import java.util.List;
 import org.taperwright.mechanics.section.FamilyParameter;
@@ -6,21 +6,24 @@ import org.taperwright.mechanics.section.OutlineResult;
 import org.taperwright.mechanics.section.SectionFamily;
 import org.taperwright.mechanics.section.SectionShape;
 
-/** Square with corners on the circle at 45°, 135°, 225° and 315°; sides straight or arcs of one sagitta. */
-public final class Square implements SectionFamily {
+/**
+ * Equilateral triangle with corners on the circle at 90°, 210° and 330°; sides straight or arcs of one sagitta. Convex
+ * sides make it heavier, concave ones lighter and sharper.
+ */
+public final class Triangle implements SectionFamily {
     @Override
     public String id() {
-        return "square";
+        return "triangle";
     }
 
     @Override
     public String label() {
-        return "Square";
+        return "Triangle";
     }
 
     @Override
     public String explanation() {
-        return "Four cutting edges; stiff and strong in torsion, with little room for chips.";
+        return "Three cutting edges; flexible, with ample room for chips.";
     }
 
     @Override
@@ -30,8 +33,8 @@ public final class Square implements SectionFamily {
                         "sagitta",
                         "Bow of the sides",
                         "d",
-                        -0.12,
-                        0.09,
+                        -0.09,
+                        0.17,
                         0,
                         0.01,
                         false,
@@ -40,6 +43,6 @@ public final class Square implements SectionFamily {
 
     @Override
     public OutlineResult outline(SectionShape shape) {
-        return Drawings.regular(4, 45, value(shape, "sagitta"));
+        return Drawings.regular(3, 90, value(shape, "sagitta"));
     }
 }
