@@ -1,0 +1,126 @@
+package org.taperwright.library.exchange;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.taperwright.library.exchange.form.Findings;
+import org.taperwright.library.exchange.json.JsonText;
+import org.taperwright.library.exchange.json.Limits;
+import org.taperwright.library.exchange.json.Node;
+import org.taperwright.library.exchange.json.PlacedFault;
+import org.taperwright.library.exchange.json.Spelling;
+import org.taperwright.library.store.ThingKind;
+
+/** Reads one text: a single thing, or a bundle of them. */
+final class FormReader {
+    static final String BUNDLE = ThingForm.PREFIX + "library";
+    static final int BUNDLE_VERSION = 1;
+
+    private final String source;
+    private final Set<ThingKind> expected;
+    private final Findings findings = new Findings();
+
+    FormReader(String source, Set<ThingKind> expected) {
+        this.source = source;
+        this.expected = expected;
+    }
+
+    /** The things of the text; when any fault was found, they are not all there. */
+    List<ReadThing> read(String text) {
+        JsonText.Parsed parsed = JsonText.parse(text, Limits.USUAL);
+        for (PlacedFault each : parsed.faults()) {
+            findings.note(each.place(), each.fault());
+        }
+        if (parsed.root().isEmpty()) {
+            return List.of();
+        }
+        if (!(parsed.root().get() instanceof Node.ObjectNode object)) {
+            findings.refuse(parsed.root().get(), "file", "expected an object {…}");
+            return List.of();
+        }
+        return isBundle(object) ? bundle(object) : thing(object, "").stream().toList();
+    }
+
+    /** The faults found, placed in the source. */
+    List<FileFault> faults() {
+        return findings.faults().stream()
+                .map(each -> FileFault.at(source, each.place(), each.fault()))
+                .toList();
+    }
+
+    private static boolean isBundle(Node.ObjectNode object) {
+        Node.Member member = object.members().get("form");
+        return member != null
+                && member.value() instanceof Node.TextNode form
+                && form.value().equals(BUNDLE);
+    }
+
+    private List<ReadThing> bundle(Node.ObjectNode object) {
+        if (!Versions.known(object, "", BUNDLE_VERSION, findings)) {
+            return List.of();
+        }
+        for (Map.Entry<String, Node.Member> member : object.members().entrySet()) {
+            if (!Set.of("$schema", "form", "version", "things").contains(member.getKey())) {
+                findings.refuse(
+                        member.getValue().namePlace(),
+                        member.getKey(),
+                        "is no field here",
+                        "expected one of form, version, things");
+            }
+        }
+        Node.Member things = object.members().get("things");
+        if (things == null) {
+            findings.refuse(object.place(), "things", "is missing", "expected a list of things […]");
+            return List.of();
+        }
+        if (!(things.value() instanceof Node.ArrayNode list)) {
+            findings.refuse(things.value(), "things", "expected a list of things […]");
+            return List.of();
+        }
+        List<ReadThing> read = new ArrayList<>();
+        for (int i = 0; i < list.items().size(); i++) {
+            thing(list.items().get(i), "things[" + i + ']').ifPresent(read::add);
+        }
+        return read;
+    }
+
+    private Optional<ReadThing> thing(Node node, String path) {
+        if (!(node instanceof Node.ObjectNode object)) {
+            findings.refuse(node, path, "expected a thing {…}");
+            return Optional.empty();
+        }
+        String where = path.isEmpty() ? "form" : path + ".form";
+        Node.Member member = object.members().get("form");
+        if (member == null) {
+            findings.refuse(object.place(), where, "is missing", expectedForms());
+            return Optional.empty();
+        }
+        if (!(member.value() instanceof Node.TextNode text)) {
+            findings.refuse(member.value(), where, expectedForms());
+            return Optional.empty();
+        }
+        Optional<ThingForm<?>> form = ThingForm.named(text.value());
+        if (form.isEmpty()) {
+            String meant = Spelling.nearest(text.value(), ThingForm.names())
+                    .map(near -> " (perhaps \"" + near + "\")")
+                    .orElse("");
+            findings.refuse(text, where, expectedForms() + meant);
+            return Optional.empty();
+        }
+        if (!expected.contains(form.get().kind())) {
+            findings.refuse(text, where, expectedForms());
+            return Optional.empty();
+        }
+        return form.get().read(object, path, source, findings);
+    }
+
+    private String expectedForms() {
+        List<String> names = expected.stream()
+                .sorted()
+                .map(kind -> '"' + ThingForm.PREFIX + kind.word() + '"')
+                .toList();
+        return "expected " + (names.size() == 1 ? "" : "one of ") + String.join(", ", names);
+    }
+}

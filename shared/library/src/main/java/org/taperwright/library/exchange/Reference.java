@@ -1,0 +1,36 @@
+package org.taperwright.library.exchange;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.taperwright.library.store.SavedComparison;
+import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.sequence.Sequence;
+
+/** One thing's reference to another: in which field, to which identifier, which should be of which kind. */
+record Reference(String where, ThingId to, ThingKind kind) {
+    /** All references of a thing. */
+    static List<Reference> of(Record thing) {
+        List<Reference> references = new ArrayList<>();
+        if (thing instanceof Instrument instrument) {
+            instrument.designId().ifPresent(id -> references.add(new Reference("designId", id, ThingKind.DESIGN)));
+        }
+        if (thing instanceof Sequence sequence) {
+            sequence.canal().ifPresent(id -> references.add(new Reference("canal", id, ThingKind.CANAL)));
+            sequence.motor().ifPresent(id -> references.add(new Reference("motor", id, ThingKind.MOTOR)));
+            for (int i = 0; i < sequence.steps().size(); i++) {
+                ThingId id = sequence.steps().get(i).instrument();
+                references.add(new Reference("steps[" + i + "].instrument", id, ThingKind.INSTRUMENT));
+            }
+        }
+        if (thing instanceof SavedComparison comparison) {
+            for (int i = 0; i < comparison.designs().size(); i++) {
+                references.add(
+                        new Reference("designs[" + i + "]", comparison.designs().get(i), ThingKind.DESIGN));
+            }
+            references.add(new Reference("datum", comparison.datum(), ThingKind.DESIGN));
+        }
+        return references;
+    }
+}

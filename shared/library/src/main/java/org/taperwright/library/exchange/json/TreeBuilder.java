@@ -1,0 +1,115 @@
+package org.taperwright.library.exchange.json;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.taperwright.mechanics.work.Fault;
+
+/** Builds the tree of one text; gives up at the first breach of a limit. */
+final class TreeBuilder {
+    private final JsonParser parser;
+    private final Limits limits;
+    private final List<PlacedFault> faults = new ArrayList<>();
+    private int values;
+
+    TreeBuilder(JsonParser parser, Limits limits) {
+        this.parser = parser;
+        this.limits = limits;
+    }
+
+    JsonText.Parsed build() throws IOException {
+        parser.nextToken();
+        Optional<Node> root = value("", 0);
+        if (root.isPresent() && parser.nextToken() != null) {
+            refuse("file", "goes on after the form has ended", "expected nothing after the closing }");
+        }
+        return new JsonText.Parsed(faults.isEmpty() ? root : Optional.empty(), faults);
+    }
+
+    private Optional<Node> value(String path, int depth) throws IOException {
+        values++;
+        if (values > limits.values()) {
+            refuse("file", "holds more than " + limits.values() + " values", "expected fewer: split the file");
+            return Optional.empty();
+        }
+        Place place = here();
+        return switch (parser.currentToken()) {
+            case START_OBJECT -> depth < limits.depth() ? object(place, path, depth) : tooDeep(path);
+            case START_ARRAY -> depth < limits.depth() ? array(place, path, depth) : tooDeep(path);
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> Optional.of(number(place));
+            case VALUE_TRUE, VALUE_FALSE -> Optional.of(new Node.FlagNode(place, parser.getBooleanValue()));
+            case VALUE_NULL -> Optional.of(new Node.NullNode(place));
+            default -> Optional.of(new Node.TextNode(place, parser.getText()));
+        };
+    }
+
+    private Optional<Node> object(Place place, String path, int depth) throws IOException {
+        Map<String, Node.Member> members = new LinkedHashMap<>();
+        while (parser.nextToken() != JsonToken.END_OBJECT) {
+            String name = parser.currentName();
+            Place namePlace = here();
+            String within = path.isEmpty() ? name : path + '.' + name;
+            if (members.containsKey(name)) {
+                refuse(
+                        within,
+                        "stands twice, first at line "
+                                + members.get(name).namePlace().line(),
+                        "expected each field once");
+            }
+            parser.nextToken();
+            Optional<Node> value = value(within, depth + 1);
+            if (value.isEmpty()) {
+                return Optional.empty();
+            }
+            members.putIfAbsent(name, new Node.Member(namePlace, value.get()));
+        }
+        return Optional.of(new Node.ObjectNode(place, members));
+    }
+
+    private Optional<Node> array(Place place, String path, int depth) throws IOException {
+        List<Node> items = new ArrayList<>();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            Optional<Node> item = value(path + '[' + items.size() + ']', depth + 1);
+            if (item.isEmpty()) {
+                return Optional.empty();
+            }
+            items.add(item.get());
+        }
+        return Optional.of(new Node.ArrayNode(place, items));
+    }
+
+    private Node number(Place place) throws IOException {
+        String written = parser.getText();
+        return new Node.NumberNode(place, written, valueOf(written));
+    }
+
+    /** The nearest double; the words for "not finite" that the parser lets through are read as what they say. */
+    private static double valueOf(String written) {
+        return switch (written) {
+            case "NaN" -> Double.NaN;
+            case "INF", "+INF", "Infinity", "+Infinity" -> Double.POSITIVE_INFINITY;
+            case "-INF", "-Infinity" -> Double.NEGATIVE_INFINITY;
+            default -> Double.parseDouble(written);
+        };
+    }
+
+    private Optional<Node> tooDeep(String path) {
+        refuse(path, "goes deeper than " + limits.depth() + " levels", "expected a flatter form");
+        return Optional.empty();
+    }
+
+    private void refuse(String where, String what, String expected) {
+        faults.add(new PlacedFault(here(), Fault.impossible(where, what, expected)));
+    }
+
+    private Place here() {
+        return new Place(
+                parser.currentTokenLocation().getLineNr(),
+                parser.currentTokenLocation().getColumnNr());
+    }
+}

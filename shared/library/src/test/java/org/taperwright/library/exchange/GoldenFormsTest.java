@@ -1,0 +1,63 @@
+package org.taperwright.library.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.taperwright.library.Examples;
+import org.taperwright.library.store.ThingKind;
+
+class GoldenFormsTest {
+    @TestFactory
+    List<DynamicTest> eachFormIsWrittenAsItsGoldenFile() {
+        return Examples.all().entrySet().stream()
+                .map(entry -> DynamicTest.dynamicTest(
+                        entry.getKey().word(),
+                        () -> PublishedFiles.holds(
+                                golden(entry.getKey()),
+                                JsonForms.write(
+                                        entry.getValue().id(), entry.getValue().thing()))))
+                .toList();
+    }
+
+    @TestFactory
+    List<DynamicTest> eachGoldenFileReadsAsItsThing() {
+        return Examples.all().entrySet().stream()
+                .map(entry -> DynamicTest.dynamicTest(entry.getKey().word(), () -> {
+                    ReadResult result = JsonForms.read(Files.readString(golden(entry.getKey())), "golden");
+                    assertThat(result).isInstanceOfSatisfying(ReadResult.Read.class, read -> {
+                        assertThat(read.remarks()).isEmpty();
+                        assertThat(read.bundle().items()).containsExactly(entry.getValue());
+                    });
+                }))
+                .toList();
+    }
+
+    @Test
+    void aBundleIsWrittenAsItsGoldenFileAndReadsBack() throws IOException {
+        Path file = PublishedFiles.GOLDEN.resolve("library.json");
+        PublishedFiles.holds(file, JsonForms.write(Examples.bundle()));
+        assertThat(JsonForms.read(Files.readString(file), "library.json"))
+                .isInstanceOfSatisfying(ReadResult.Read.class, read -> {
+                    assertThat(read.remarks()).isEmpty();
+                    assertThat(read.bundle()).isEqualTo(Examples.bundle());
+                });
+    }
+
+    @Test
+    void publishedSchemasAreThoseTheFormsDescribe() throws IOException {
+        for (Map.Entry<String, String> schema : PublishedSchema.all().entrySet()) {
+            PublishedFiles.holds(PublishedFiles.SCHEMAS.resolve(schema.getKey()), schema.getValue());
+        }
+    }
+
+    private static Path golden(ThingKind kind) {
+        return PublishedFiles.GOLDEN.resolve(kind.word() + ".json");
+    }
+}
