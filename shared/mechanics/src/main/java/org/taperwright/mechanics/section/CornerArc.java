@@ -82,6 +82,9 @@ record CornerArc(Place from, Segment arc, Place to) {
         double sense = Math.signum(corner.turn());
         Side before = Side.from(walk, corner.apex(), false, reachBefore);
         Side after = Side.from(walk, corner.apex(), true, reachAfter);
+        if (before.length() == 0 || after.length() == 0) {
+            return Optional.empty();
+        }
         double low = 0;
         double high = 0;
         boolean found = false;
