@@ -80,6 +80,7 @@ public final class InstrumentsPanel extends JPanel {
 
     private JPanel cards() {
         JScrollPane scroll = new JScrollPane(table);
+        scroll.setColumnHeaderView(table.getTableHeader());
         scroll.setBorder(BorderFactory.createEmptyBorder());
         below.add(scroll, ROWS);
         below.add(
@@ -103,6 +104,11 @@ public final class InstrumentsPanel extends JPanel {
     @Override
     public void addNotify() {
         super.addNotify();
+        attach();
+    }
+
+    /** Begins to follow the desk; ends when the panel is taken off its window. */
+    void attach() {
         subscriptions.add(desk.onChange(this::show));
         subscriptions.add(desk.onSelect(this::follow));
         show(desk.snapshot());

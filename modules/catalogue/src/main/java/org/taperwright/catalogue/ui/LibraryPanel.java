@@ -70,6 +70,11 @@ public final class LibraryPanel extends JPanel {
     @Override
     public void addNotify() {
         super.addNotify();
+        attach();
+    }
+
+    /** Begins to follow the desk; ends when the panel is taken off its window. */
+    void attach() {
         subscriptions.add(desk.onChange(this::show));
         subscriptions.add(desk.onSelect(this::follow));
         show(desk.snapshot());

@@ -72,6 +72,7 @@ public final class ComparisonPanel extends JPanel {
         top.add(strip, BorderLayout.SOUTH);
         table.setPreferredScrollableViewportSize(new Dimension(320, 400));
         JScrollPane scroll = new JScrollPane(table);
+        scroll.setColumnHeaderView(table.getTableHeader());
         scroll.setBorder(BorderFactory.createEmptyBorder());
         JPanel left = new JPanel(new BorderLayout());
         left.add(scroll, BorderLayout.CENTER);
@@ -108,6 +109,11 @@ public final class ComparisonPanel extends JPanel {
     @Override
     public void addNotify() {
         super.addNotify();
+        attach();
+    }
+
+    /** Begins to follow the desk; ends when the panel is taken off its window. */
+    void attach() {
         subscriptions.add(desk.onChange(snapshot -> refresh()));
         subscriptions.add(desk.onSelect(id -> refresh()));
         refresh();

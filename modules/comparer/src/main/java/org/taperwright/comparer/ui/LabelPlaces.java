@@ -3,6 +3,7 @@ package org.taperwright.comparer.ui;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -12,6 +13,7 @@ import java.util.List;
 final class LabelPlaces {
     private static final double[] DISTANCES = {10, 18, 28, 40, 56, 74, 96};
     private static final int DIRECTIONS = 16;
+    private static final double GRID = 8;
 
     private final Rectangle2D figure;
     private final List<Rectangle2D> taken = new ArrayList<>();
@@ -31,20 +33,40 @@ final class LabelPlaces {
 
     /** The place of a label of a size beside a point; it counts as taken from then on. */
     Rectangle2D place(Point2D point, double width, double height) {
-        Rectangle2D best = new Rectangle2D.Double(point.getX(), point.getY(), width, height);
-        double least = Double.POSITIVE_INFINITY;
+        List<Rectangle2D> candidates = new ArrayList<>();
         for (double distance : DISTANCES) {
-            for (int i = 0; i < DIRECTIONS && least > 0; i++) {
-                Rectangle2D candidate = beside(point, 2 * Math.PI * i / DIRECTIONS, distance, width, height);
-                double covered = covered(candidate);
-                if (covered < least) {
-                    least = covered;
-                    best = candidate;
-                }
+            for (int i = 0; i < DIRECTIONS; i++) {
+                candidates.add(beside(point, 2 * Math.PI * i / DIRECTIONS, distance, width, height));
+            }
+        }
+        candidates.addAll(anywhere(point, width, height));
+        Rectangle2D best = candidates.get(0);
+        double least = Double.POSITIVE_INFINITY;
+        for (Rectangle2D candidate : candidates) {
+            double covered = covered(candidate);
+            if (covered < least) {
+                least = covered;
+                best = candidate;
+            }
+            if (covered == 0) {
+                break;
             }
         }
         taken.add(best);
         return best;
+    }
+
+    /** Places all over the figure, the nearest to a point first: for labels that find no room beside it. */
+    private List<Rectangle2D> anywhere(Point2D point, double width, double height) {
+        List<Rectangle2D> places = new ArrayList<>();
+        for (double x = figure.getX(); x + width <= figure.getMaxX(); x += GRID) {
+            for (double y = figure.getY(); y + height <= figure.getMaxY(); y += GRID) {
+                places.add(new Rectangle2D.Double(x, y, width, height));
+            }
+        }
+        places.sort(Comparator.comparingDouble(
+                place -> point.distanceSq(place.getCenterX(), place.getCenterY())));
+        return places;
     }
 
     /** A label whose nearest edge stands at a distance from the point in a direction; 0 is to the right. */

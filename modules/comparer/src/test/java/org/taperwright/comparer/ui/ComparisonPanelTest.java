@@ -43,7 +43,7 @@ class ComparisonPanelTest {
         desk = Shots.onEventThread(() -> new BareDesk(SampleDesigns.library()));
         panel = Shots.onEventThread(() -> {
             ComparisonPanel made = new ComparisonPanel(desk);
-            made.addNotify();
+            made.attach();
             return made;
         });
         desk.settle();

@@ -20,7 +20,7 @@ class ComparisonPictureTest {
         try (BareDesk desk = Shots.onEventThread(() -> new BareDesk(SampleDesigns.library()))) {
             ComparisonPanel panel = Shots.onEventThread(() -> {
                 ComparisonPanel made = new ComparisonPanel(desk);
-                made.addNotify();
+                made.attach();
                 return made;
             });
             desk.settle();

@@ -19,7 +19,7 @@ class LogAxisTest {
     void every_ratio_stands_inside() {
         LogAxis axis = LogAxis.of(DoubleStream.of(0.03, 1, 7));
 
-        assertThat(DoubleStream.of(0.03, 1, 7).map(axis::share).toArray()).allMatch(share -> share > 0 && share < 1);
+        assertThat(DoubleStream.of(0.03, 1, 7).map(axis::share).boxed()).allMatch(share -> share > 0 && share < 1);
     }
 
     @Test

@@ -89,6 +89,11 @@ public final class SequencePanel extends JPanel {
     @Override
     public void addNotify() {
         super.addNotify();
+        attach();
+    }
+
+    /** Begins to follow the desk; ends when the panel is taken off its window. */
+    void attach() {
         subscriptions.add(desk.onChange(snapshot -> refresh()));
         subscriptions.add(desk.onSelect(id -> refresh()));
         refresh();
