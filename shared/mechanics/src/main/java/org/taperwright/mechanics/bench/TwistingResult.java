@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The twisting test: the last 3 mm held, the handle end turned.
+ * The twisting test: the last 3 mm held, the instrument turned where its handle begins.
  *
- * @param twistRadPerNmm elastic twist of the free blade per torque, rad per N mm
+ * @param twistRadPerNmm elastic twist per torque between there and the held tip, rad per N mm
  * @param yieldTorqueNmm torque at which the peak shear first reaches the shear yield, N mm
  * @param plasticTorqueNmm fully plastic torque of the weakest free level, N mm
  * @param weakestLevelMm that level, mm from the tip
- * @param curve torque against angle: elastic, then fully plastic
+ * @param curve torque against angle: elastic up to the fully plastic torque, then level
  * @param limit the standard's least torque for this size, if it has one
  */
 public record TwistingResult(

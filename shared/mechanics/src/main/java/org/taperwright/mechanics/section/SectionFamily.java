@@ -19,6 +19,11 @@ public interface SectionFamily {
     /** Parameters in the order a form shows them. */
     List<FamilyParameter> parameters();
 
+    /** Whether the outline comes from the shape's points. */
+    default boolean takesPoints() {
+        return false;
+    }
+
     /**
      * The exact outline, before rounding and margins, or what is wrong with the shape.
      *

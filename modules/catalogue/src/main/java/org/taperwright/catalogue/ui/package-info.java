@@ -1,0 +1,7 @@
+/**
+ * The catalogue's panels in plain Swing. In: a {@link org.taperwright.workbench.api.Desk}. Out: edits and selections on it.
+ */
+@NullMarked
+package org.taperwright.catalogue.ui;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,96 @@
+package org.taperwright.mechanics.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.bench.BendingTest;
+import org.taperwright.mechanics.bench.TwistingTest;
+import org.taperwright.mechanics.bench.Unsolved;
+import org.taperwright.mechanics.cutting.CuttingGeometries;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.DesignChecks;
+import org.taperwright.mechanics.design.SectionStation;
+import org.taperwright.mechanics.properties.BladeSections;
+import org.taperwright.mechanics.properties.Profiles;
+import org.taperwright.mechanics.properties.SectionAnalysis;
+import org.taperwright.mechanics.section.Outline;
+import org.taperwright.mechanics.section.OutlineResult;
+import org.taperwright.mechanics.section.Sections;
+import org.taperwright.mechanics.work.Fault;
+import org.taperwright.mechanics.work.Fault.Weight;
+import org.taperwright.mechanics.work.Progress;
+
+/**
+ * Computes all that is known of one design. Sections are the costly part and are kept by outline, so editing anything else
+ * does not compute them again.
+ */
+public final class Assessments {
+    private Assessments() {}
+
+    /** Assesses a design, or says which of its faults prevent that. */
+    public static AssessmentResult of(Design design, Progress progress) {
+        List<Fault> faults = new ArrayList<>(DesignChecks.check(design));
+        Optional<Alloy> alloy = Alloys.find(design.alloy());
+        if (alloy.isEmpty() && faults.stream().noneMatch(fault -> fault.where().equals("alloy"))) {
+            faults.add(unknownAlloy(design));
+        }
+        if (!impossible(faults)) {
+            faults.addAll(BladeSections.faults(design));
+        }
+        if (impossible(faults) || alloy.isEmpty()) {
+            return new AssessmentResult.Refused(faults);
+        }
+        try {
+            return new AssessmentResult.Assessed(assess(design, alloy.get(), faults, progress));
+        } catch (Unsolved unsolved) {
+            faults.add(Fault.impossible(
+                    "taper",
+                    unsolved.getMessage(),
+                    "a blade without a place that is all but broken by its own thinness"));
+            return new AssessmentResult.Refused(faults);
+        }
+    }
+
+    private static boolean impossible(List<Fault> faults) {
+        return faults.stream().anyMatch(fault -> fault.weight() == Weight.IMPOSSIBLE);
+    }
+
+    private static Fault unknownAlloy(Design design) {
+        String known = String.join(", ", Alloys.all().stream().map(Alloy::id).toList());
+        return Fault.impossible("alloy", "no alloy is called \"" + design.alloy() + "\"", "one of " + known);
+    }
+
+    private static Assessment assess(Design design, Alloy alloy, List<Fault> remarks, Progress progress) {
+        progress.at(0, "sections");
+        progress.check();
+        List<AssessedSection> stations = new ArrayList<>();
+        BladeSections sections = BladeSections.of(design);
+        for (SectionStation station : design.sections()) {
+            stations.add(assessed(station, design));
+        }
+        progress.at(0.6, "bench tests");
+        progress.check();
+        Assessment assessment = new Assessment(
+                design,
+                alloy,
+                remarks,
+                stations,
+                Profiles.of(design, alloy, sections),
+                BendingTest.run(design, alloy, sections),
+                TwistingTest.run(design, alloy, sections),
+                CuttingGeometries.of(design, sections));
+        progress.at(1, "done");
+        return assessment;
+    }
+
+    private static AssessedSection assessed(SectionStation station, Design design) {
+        if (Sections.outline(station.shape()) instanceof OutlineResult.Drawn drawn) {
+            Outline outline = drawn.outline();
+            return new AssessedSection(
+                    station.levelMm(), outline, SectionAnalysis.of(outline), Sections.edges(outline, design.hand()));
+        }
+        throw new IllegalStateException("a checked section cannot be drawn: " + station.shape());
+    }
+}

@@ -1,0 +1,102 @@
+package org.taperwright.mechanics.bench;
+
+/**
+ * One run of the elastica's equations from the loaded end to the clamp, with the derivatives of what comes out by the end
+ * slope alpha and by the force F. Classical Runge-Kutta steps of fourth order on the {@link RodGrid}; an instance holds
+ * its working arrays, so it is not for use by two threads at once.
+ */
+final class RodMarch {
+    /** Derivative by the end slope. */
+    static final int ALPHA = 1;
+    /** Derivative by the force. */
+    static final int FORCE = 2;
+
+    private static final int THETA = 0;
+    private static final int X = 1;
+    private static final int Y = 2;
+    private static final int SIZE = 9;
+
+    private final RodGrid grid;
+    private final CurvatureLaw law;
+    /** theta, X, Y, then the same differentiated by alpha, then by F. */
+    private final double[] state = new double[SIZE];
+
+    private final double[] trial = new double[SIZE];
+    private final double[] rate = new double[SIZE];
+    private final double[] sum = new double[SIZE];
+
+    RodMarch(RodGrid grid, CurvatureLaw law) {
+        this.grid = grid;
+        this.law = law;
+    }
+
+    void run(double alpha, double force) {
+        java.util.Arrays.fill(state, 0);
+        state[THETA] = alpha;
+        state[3 * ALPHA + THETA] = 1;
+        for (int step = 0; step < grid.steps(); step++) {
+            double h = grid.lengthMm(step);
+            rates(state, 3 * step, force);
+            gather(h / 2, 1, true);
+            rates(trial, 3 * step + 1, force);
+            gather(h / 2, 2, false);
+            rates(trial, 3 * step + 1, force);
+            gather(h, 2, false);
+            rates(trial, 3 * step + 2, force);
+            for (int i = 0; i < SIZE; i++) {
+                state[i] += h / 6 * (sum[i] + rate[i]);
+            }
+        }
+    }
+
+    private void gather(double ahead, double weight, boolean first) {
+        for (int i = 0; i < SIZE; i++) {
+            sum[i] = (first ? 0 : sum[i]) + weight * rate[i];
+            trial[i] = state[i] + ahead * rate[i];
+        }
+    }
+
+    private void rates(double[] at, int node, double force) {
+        double sin = Math.sin(at[THETA]);
+        double cos = Math.cos(at[THETA]);
+        double moment = force * at[X];
+        double compliance = law.compliance(node, moment);
+        rate[THETA] = -law.curvature(node, moment);
+        rate[X] = cos;
+        rate[Y] = sin;
+        for (int by = ALPHA; by <= FORCE; by++) {
+            int k = 3 * by;
+            double momentBy = force * at[k + X] + (by == FORCE ? at[X] : 0);
+            rate[k + THETA] = -compliance * momentBy;
+            rate[k + X] = -sin * at[k + THETA];
+            rate[k + Y] = cos * at[k + THETA];
+        }
+    }
+
+    /** Slope where the clamp is, rad; 0 in equilibrium. */
+    double clampSlope() {
+        return state[THETA];
+    }
+
+    double clampSlopeBy(int parameter) {
+        return state[3 * parameter + THETA];
+    }
+
+    /** Arm of the force about the clamp, mm. */
+    double armMm() {
+        return state[X];
+    }
+
+    double armBy(int parameter) {
+        return state[3 * parameter + X];
+    }
+
+    /** Travel of the load across the undeformed axis, mm. */
+    double deflectionMm() {
+        return state[Y];
+    }
+
+    double deflectionBy(int parameter) {
+        return state[3 * parameter + Y];
+    }
+}

@@ -1,0 +1,30 @@
+package org.taperwright.mechanics.comparison.metrics;
+
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.comparison.DeclaredMetric;
+import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.quantity.Standing;
+
+/** Moment at the clamp, 3 mm from the tip, when the chord to the load 17 mm further on stands at 45 degrees. */
+public final class BendingMoment extends DeclaredMetric {
+    /** For the service loader. */
+    public BendingMoment() {
+        super(new Declaration(
+                "bending-moment-45",
+                "Bending moment at 45°",
+                MetricGroup.FLEXIBILITY,
+                20,
+                "N·mm",
+                Direction.LESS,
+                Standing.COMPUTED,
+                "Moment at the clamp, 3 mm from the tip, when the chord to the load 17 mm further on stands at "
+                        + "45 degrees.",
+                "Bending test after ISO 3630-1; large-deflection rod with the alloy's Young's modulus"));
+    }
+
+    @Override
+    public Reading read(Assessment assessment) {
+        return Reading.of(assessment.bending().momentNmm());
+    }
+}

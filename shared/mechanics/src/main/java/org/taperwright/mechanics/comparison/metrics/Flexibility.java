@@ -1,0 +1,30 @@
+package org.taperwright.mechanics.comparison.metrics;
+
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.comparison.DeclaredMetric;
+import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.quantity.Standing;
+
+/** How readily the instrument bends: one over the moment that bends it to 45 degrees in the bending test. */
+public final class Flexibility extends DeclaredMetric {
+    /** For the service loader. */
+    public Flexibility() {
+        super(new Declaration(
+                "flexibility",
+                "Flexibility",
+                MetricGroup.FLEXIBILITY,
+                10,
+                "1/(N·mm)",
+                Direction.MORE,
+                Standing.COMPUTED,
+                "How readily the instrument bends: one over the moment that bends it to 45 degrees in the "
+                        + "bending test.",
+                "Bending test after ISO 3630-1; large-deflection rod with the alloy's Young's modulus"));
+    }
+
+    @Override
+    public Reading read(Assessment assessment) {
+        return Reading.of(1 / assessment.bending().momentNmm());
+    }
+}

@@ -1,0 +1,40 @@
+package org.taperwright.mechanics.properties.torsion;
+
+import java.util.Optional;
+import org.taperwright.mechanics.properties.contour.Contour;
+import org.taperwright.mechanics.properties.contour.PlainOutline;
+import org.taperwright.mechanics.properties.mesh.MeshFineness;
+import org.taperwright.mechanics.properties.mesh.SectionMesh;
+
+/**
+ * Torsion constant and peak shear of a contour, on the first mesh that fits it.
+ *
+ * @param constant J, in d^4
+ * @param peakShear c in {@code tau_max = c T / d^3}
+ */
+public record TorsionAnalysis(double constant, double peakShear) {
+    private static final int MOST_CORNERS = 200;
+    private static final double[] FINER = {1, 0.6, 0.35};
+
+    /**
+     * The analysis, or nothing for a contour that crosses itself. A jagged contour is first made plain enough for a mesh
+     * of a few thousand elements.
+     */
+    public static Optional<TorsionAnalysis> of(Contour given) {
+        Contour contour = PlainOutline.of(given, MOST_CORNERS);
+        for (double factor : FINER) {
+            Optional<TorsionAnalysis> curved = on(contour, factor, true);
+            if (curved.isPresent()) {
+                return curved;
+            }
+        }
+        return on(contour, FINER[1], false);
+    }
+
+    private static Optional<TorsionAnalysis> on(Contour contour, double factor, boolean bent) {
+        return SectionMesh.of(contour, MeshFineness.TORSION.times(factor), bent)
+                .flatMap(TorsionSolution::on)
+                .map(solution -> new TorsionAnalysis(solution.constant(), solution.peakShear()))
+                .filter(analysis -> analysis.constant > 0 && Double.isFinite(analysis.peakShear));
+    }
+}
