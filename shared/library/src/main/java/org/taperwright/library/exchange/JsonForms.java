@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.taperwright.library.exchange.json.JsonWriter;
+import org.taperwright.library.store.ThingForms;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Fault;
@@ -84,5 +85,10 @@ public final class JsonForms {
         return read(out.finished(), "") instanceof ReadResult.Refused refused
                 ? refused.faults().stream().map(FileFault::fault).toList()
                 : List.of();
+    }
+
+    /** The forms as the store takes them. */
+    public static ThingForms forStore() {
+        return new StoredForms();
     }
 }

@@ -1,0 +1,135 @@
+package org.taperwright.designer.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import org.taperwright.library.history.Change;
+import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.workbench.api.Desk;
+import org.taperwright.workbench.api.Subscription;
+import org.taperwright.workbench.ui.SeriesLook;
+import org.taperwright.workbench.ui.SeriesLooks;
+
+/**
+ * The design in the window: as the library has it, and as it is being tried while a person drags or holds an arrow. A
+ * trial is never stored; entering it makes one named edit.
+ */
+final class OpenDesign implements AutoCloseable {
+    private final Desk desk;
+    private final List<Consumer<OpenDesign>> listeners = new ArrayList<>();
+    private final Subscription changes;
+    private final Subscription selections;
+    private Optional<ThingId> id;
+    private Optional<Design> stored = Optional.empty();
+    private Optional<Design> tried = Optional.empty();
+    private SeriesLook look = new SeriesLook(0);
+
+    OpenDesign(Desk desk) {
+        this.desk = desk;
+        id = desk.selected(ThingKind.DESIGN);
+        stored = read();
+        look = readLook();
+        changes = desk.onChange(snapshot -> refresh());
+        selections = desk.onSelect(selected -> {
+            if (desk.snapshot().thing(selected, Design.class).isPresent()) {
+                refresh();
+            }
+        });
+    }
+
+    /** Its identifier, when a design is open. */
+    Optional<ThingId> id() {
+        return stored.isPresent() ? id : Optional.empty();
+    }
+
+    /** The design to show: the trial if there is one. */
+    Optional<Design> shown() {
+        return tried.isPresent() ? tried : stored;
+    }
+
+    /** Whether what is shown is only a trial. */
+    boolean trying() {
+        return tried.isPresent();
+    }
+
+    /** How its curves look, as in every other window. */
+    SeriesLook look() {
+        return look;
+    }
+
+    /** Shows the design with a change, without storing it. */
+    void tryOut(UnaryOperator<Design> change) {
+        stored.ifPresent(design -> {
+            tried = Optional.of(change.apply(design));
+            tell();
+        });
+    }
+
+    /** Forgets the trial. */
+    void drop() {
+        if (tried.isPresent()) {
+            tried = Optional.empty();
+            tell();
+        }
+    }
+
+    /** Changes the design by a named edit; nothing happens when it would stay the same. */
+    void edit(String name, UnaryOperator<Design> change) {
+        tried = Optional.empty();
+        if (stored.isEmpty() || id.isEmpty()) {
+            return;
+        }
+        Design changed = change.apply(stored.get());
+        if (changed.equals(stored.get())) {
+            tell();
+        } else {
+            desk.edit(name, List.of(new Change.Put(id.get(), changed)));
+        }
+    }
+
+    /** Calls back whenever what is to be shown has changed. */
+    void onShown(Consumer<OpenDesign> listener) {
+        listeners.add(listener);
+    }
+
+    /** Tells all listeners once what there is, after they have been added. */
+    void begin() {
+        tell();
+    }
+
+    @Override
+    public void close() {
+        changes.close();
+        selections.close();
+    }
+
+    private Optional<Design> read() {
+        return id.flatMap(known -> desk.snapshot().thing(known, Design.class));
+    }
+
+    private SeriesLook readLook() {
+        return id().map(SeriesLooks.of(desk.snapshot())::of).orElse(new SeriesLook(0));
+    }
+
+    private void refresh() {
+        Optional<ThingId> now = desk.selected(ThingKind.DESIGN);
+        Optional<Design> before = stored;
+        SeriesLook lookBefore = look;
+        boolean other = !now.equals(id);
+        id = now;
+        stored = read();
+        look = readLook();
+        if (other || !stored.equals(before) || !look.equals(lookBefore)) {
+            tried = Optional.empty();
+            tell();
+        }
+    }
+
+    private void tell() {
+        List.copyOf(listeners).forEach(listener -> listener.accept(this));
+    }
+}

@@ -1,0 +1,207 @@
+package org.taperwright.workbench.api;
+
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+import org.taperwright.library.history.Change;
+import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.Snapshot;
+import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Outcome;
+import org.taperwright.mechanics.work.Progress;
+import org.taperwright.mechanics.work.WorkCancelled;
+
+/**
+ * A desk over a library in memory that is never stored: opens a panel in a bare frame, for tests and for showing one
+ * window alone. Work runs on one thread of its own.
+ */
+public final class BareDesk implements Desk, AutoCloseable {
+    private final Deque<Edit> done = new ArrayDeque<>();
+    private final Deque<Edit> undone = new ArrayDeque<>();
+    private final Map<ThingKind, ThingId> selection = new EnumMap<>(ThingKind.class);
+    private final List<Consumer<Snapshot>> changeListeners = new CopyOnWriteArrayList<>();
+    private final List<Consumer<ThingId>> selectListeners = new CopyOnWriteArrayList<>();
+    private final Map<Object, Ticket> latest = new IdentityHashMap<>();
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(run -> {
+        Thread thread = new Thread(run, "bare desk");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private Snapshot snapshot;
+    private Optional<ThingId> selected = Optional.empty();
+
+    private record Edit(String name, Snapshot before, Snapshot after) {}
+
+    /** A desk with these things, each under its identifier. */
+    public BareDesk(Map<ThingId, ? extends Record> things) {
+        Map<ThingId, Entry> entries = new HashMap<>();
+        things.forEach((id, thing) -> entries.put(id, new Entry(id, thing, 1, Instant.EPOCH, "Open")));
+        snapshot = new Snapshot(1, entries);
+    }
+
+    @Override
+    public Snapshot snapshot() {
+        return snapshot;
+    }
+
+    @Override
+    public void edit(String name, List<Change> changes) {
+        long revision = snapshot.revision() + 1;
+        Map<ThingId, Entry> entries = new HashMap<>(snapshot.entries());
+        for (Change change : changes) {
+            if (change instanceof Change.Put put) {
+                entries.put(put.id(), new Entry(put.id(), put.thing(), revision, Instant.EPOCH, name));
+            } else {
+                entries.remove(change.id());
+            }
+        }
+        Edit edit = new Edit(name, snapshot, new Snapshot(revision, entries));
+        done.push(edit);
+        undone.clear();
+        show(edit.after);
+    }
+
+    @Override
+    public Optional<String> nextUndo() {
+        return Optional.ofNullable(done.peek()).map(Edit::name);
+    }
+
+    @Override
+    public Optional<String> nextRedo() {
+        return Optional.ofNullable(undone.peek()).map(Edit::name);
+    }
+
+    @Override
+    public void undo() {
+        if (!done.isEmpty()) {
+            Edit edit = done.pop();
+            undone.push(edit);
+            show(edit.before);
+        }
+    }
+
+    @Override
+    public void redo() {
+        if (!undone.isEmpty()) {
+            Edit edit = undone.pop();
+            done.push(edit);
+            show(edit.after);
+        }
+    }
+
+    @Override
+    public Optional<ThingId> selected() {
+        return selected.filter(id -> snapshot.entry(id).isPresent());
+    }
+
+    @Override
+    public Optional<ThingId> selected(ThingKind kind) {
+        return Optional.ofNullable(selection.get(kind))
+                .filter(id -> snapshot.entry(id).isPresent());
+    }
+
+    @Override
+    public void select(ThingId id) {
+        snapshot.entry(id).ifPresent(entry -> {
+            selected = Optional.of(id);
+            selection.put(entry.kind(), id);
+            selectListeners.forEach(listener -> listener.accept(id));
+        });
+    }
+
+    @Override
+    public void open(ThingId id) {
+        select(id);
+    }
+
+    @Override
+    public Subscription onChange(Consumer<Snapshot> listener) {
+        changeListeners.add(listener);
+        return () -> changeListeners.remove(listener);
+    }
+
+    @Override
+    public Subscription onSelect(Consumer<ThingId> listener) {
+        selectListeners.add(listener);
+        return () -> selectListeners.remove(listener);
+    }
+
+    @Override
+    public <T> void compute(Object slot, String label, Work<T> work, Consumer<Outcome<T>> deliver) {
+        Ticket ticket = new Ticket();
+        Ticket older = latest.put(slot, ticket);
+        if (older != null) {
+            older.superseded = true;
+        }
+        worker.execute(() -> {
+            Outcome<T> outcome = ticket.superseded ? new Outcome.Cancelled<>() : outcome(work, ticket);
+            SwingUtilities.invokeLater(() -> {
+                if (latest.get(slot) == ticket) {
+                    deliver.accept(outcome);
+                }
+            });
+        });
+    }
+
+    /** Waits, off the event thread, until all work begun so far is delivered. */
+    public void settle() throws InterruptedException {
+        for (int round = 0; round < 2; round++) {
+            try {
+                SwingUtilities.invokeAndWait(() -> {});
+                worker.submit(() -> {}).get();
+                SwingUtilities.invokeAndWait(() -> {});
+            } catch (ExecutionException | java.lang.reflect.InvocationTargetException fault) {
+                throw new IllegalStateException("an empty task failed", fault);
+            }
+        }
+    }
+
+    @Override
+    public void close() {
+        worker.shutdownNow();
+    }
+
+    private void show(Snapshot next) {
+        snapshot = next;
+        new ArrayList<>(changeListeners).forEach(listener -> listener.accept(next));
+    }
+
+    private static <T> Outcome<T> outcome(Work<T> work, Progress progress) {
+        try {
+            return new Outcome.Current<>(work.run(progress));
+        } catch (WorkCancelled cancelled) {
+            return new Outcome.Cancelled<>();
+        } catch (RuntimeException fault) {
+            return new Outcome.Failed<>(String.valueOf(fault.getMessage()));
+        }
+    }
+
+    /** One computation's claim on its slot. */
+    private static final class Ticket implements Progress {
+        private volatile boolean superseded;
+
+        @Override
+        public void at(double fraction, String what) {
+            // nobody watches a bare desk's progress
+        }
+
+        @Override
+        public boolean cancelled() {
+            return superseded;
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package org.taperwright.library.exchange;
+
+import java.util.EnumSet;
+import java.util.List;
+import org.taperwright.library.store.Content;
+import org.taperwright.library.store.ThingForms;
+import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
+
+/** The exchange forms are what the store keeps. */
+final class StoredForms implements ThingForms {
+    @Override
+    public List<Fault> faults(ThingId id, Record thing) {
+        return JsonForms.faults(id, thing);
+    }
+
+    @Override
+    public String write(ThingId id, Record thing) {
+        return JsonForms.write(id, thing);
+    }
+
+    @Override
+    public Content read(ThingKind kind, String text) {
+        ReadResult result = JsonForms.read(text, "library", EnumSet.of(kind));
+        if (result instanceof ReadResult.Read read && read.things().size() == 1) {
+            return new Content.Present(read.things().get(0).thing());
+        }
+        return new Content.Unreadable(
+                result instanceof ReadResult.Refused refused
+                        ? refused.faults().stream().map(FileFault::fault).toList()
+                        : List.of(Fault.impossible("file", "holds no thing", "expected one")));
+    }
+}

@@ -1,0 +1,299 @@
+package org.taperwright.library.history;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.taperwright.library.store.Content;
+import org.taperwright.library.store.Contents;
+import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.LibraryStore;
+import org.taperwright.library.store.Revision;
+import org.taperwright.library.store.Snapshot;
+import org.taperwright.library.store.StoreFailure;
+import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
+
+/**
+ * The library as it is worked on: an immutable snapshot that every edit replaces at once, and undo and redo of every edit
+ * by name. Undo never rewrites the past: it adds revisions that put the older records back. The walk lasts for the session;
+ * the past itself is in the store.
+ *
+ * <p>Edits are stored in order by the executor given: with {@code Runnable::run} an edit that returned is safe on the disk;
+ * with a thread of its own the caller never waits for the disk, and {@link #flush} or {@link #close} do. When storing fails
+ * the edits stay in memory and are tried again; listeners are told.
+ *
+ * <p>All methods may be called from any thread. Listeners are called on the thread that made the edit, outside the lock.
+ */
+public final class EditHistory implements AutoCloseable {
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
+
+    private final LibraryStore store;
+    private final Clock clock;
+    private final StoringQueue queue;
+    private final Listeners<Snapshot> changes = new Listeners<>();
+    private final Listeners<StoringEvent> storing = new Listeners<>();
+    private final ReentrantLock lock = new ReentrantLock();
+    private final UndoWalk walk = new UndoWalk();
+    private final List<Revision> unreadable;
+    private volatile Snapshot snapshot;
+
+    /**
+     * Takes over a store: {@link #close} closes it.
+     *
+     * @param store the library
+     * @param who who edits, as kept with each edit
+     * @param executor where edits are stored
+     * @param clock when
+     */
+    public EditHistory(LibraryStore store, String who, Executor executor, Clock clock) {
+        Contents contents = store.contents();
+        this.store = store;
+        this.clock = clock;
+        this.queue = new StoringQueue(store, who, executor, new Heads(contents), storing::tell);
+        this.snapshot = contents.snapshot();
+        this.unreadable = contents.unreadable();
+    }
+
+    /** The library as it stands, every edit so far included. */
+    public Snapshot snapshot() {
+        return snapshot;
+    }
+
+    /** Things present in the store whose form could not be read when it was opened; they are not in the snapshot. */
+    public List<Revision> unreadable() {
+        return unreadable;
+    }
+
+    /**
+     * Makes an edit. Changes that change nothing are left out; if none is left there is no edit.
+     *
+     * @return the library with the edit
+     * @throws IllegalArgumentException if a thing could not be kept ({@link #faults} tells beforehand) or if it would
+     *     become of another kind
+     */
+    public Snapshot edit(String name, List<Change> changed) {
+        Map<ThingId, Optional<Record>> after = new LinkedHashMap<>();
+        for (Change change : changed) {
+            if (change instanceof Change.Put put) {
+                refuseFaults(put);
+                after.put(put.id(), Optional.of(put.thing()));
+            } else {
+                after.put(change.id(), Optional.empty());
+            }
+        }
+        return make(() -> {
+            List<Replacement> replacements = after.entrySet().stream()
+                    .map(each -> replacement(each.getKey(), each.getValue()))
+                    .filter(each -> !each.changesNothing())
+                    .toList();
+            MadeEdit edit = new MadeEdit(name, replacements);
+            if (replacements.isEmpty()) {
+                return Optional.empty();
+            }
+            walk.add(edit);
+            return Optional.of(edit);
+        });
+    }
+
+    /** Why a thing could not be kept; empty when it can. */
+    public List<Fault> faults(ThingId id, Record thing) {
+        return store.faults(id, thing);
+    }
+
+    private void refuseFaults(Change.Put put) {
+        List<Fault> faults = faults(put.id(), put.thing());
+        if (!faults.isEmpty()) {
+            throw new IllegalArgumentException(faults.get(0).sentence());
+        }
+    }
+
+    private Replacement replacement(ThingId id, Optional<Record> after) {
+        Optional<Record> before = snapshot.entry(id).map(Entry::thing);
+        if (before.isPresent() && after.isPresent() && ThingKind.of(before.get()) != ThingKind.of(after.get())) {
+            throw new IllegalArgumentException(id + " is a "
+                    + ThingKind.of(before.get()).word() + " and cannot become a "
+                    + ThingKind.of(after.get()).word());
+        }
+        return new Replacement(id, before, after);
+    }
+
+    /** The name of the edit that undo would take back. */
+    public Optional<String> nextUndo() {
+        return locked(walk::nextUndo);
+    }
+
+    /** The name of the edit that redo would make again. */
+    public Optional<String> nextRedo() {
+        return locked(walk::nextRedo);
+    }
+
+    /** Takes the last edit back, if there is one. */
+    public Snapshot undo() {
+        return make(() -> walk.stepBack().map(MadeEdit::reversed));
+    }
+
+    /** Makes the edit last taken back again, if there is one. */
+    public Snapshot redo() {
+        return make(() -> walk.stepForward().map(MadeEdit::repeated));
+    }
+
+    /** A thing's stored past, oldest first. Reads the disk. */
+    public List<Revision> pastOf(ThingId id) {
+        return store.pastOf(id);
+    }
+
+    /** Calls back after every change of the library. */
+    public Listening onChange(Consumer<Snapshot> listener) {
+        return changes.add(listener);
+    }
+
+    /** Calls back with what becomes of edits on their way to the disk, on the storing thread. */
+    public Listening onStoring(Consumer<StoringEvent> listener) {
+        return storing.add(listener);
+    }
+
+    /** Says whose version stands after {@link StoringEvent.Conflicting}; storing goes on. */
+    public void resolve(Choice choice) {
+        Snapshot before = snapshot;
+        lock.lock();
+        try {
+            accept(
+                    switch (choice) {
+                        case MINE -> queue.keepMine();
+                        case THEIRS -> queue.takeTheirs();
+                    });
+        } finally {
+            lock.unlock();
+        }
+        queue.start();
+        tellUnlessSame(before);
+    }
+
+    /** Takes in what other programs changed since the last look. Reads the disk. */
+    public void refresh() {
+        Snapshot before = snapshot;
+        List<Revision> stored = queue.beginLook();
+        try {
+            lock.lock();
+            try {
+                accept(queue.admit(stored));
+            } finally {
+                lock.unlock();
+            }
+        } finally {
+            queue.endLook();
+        }
+        tellUnlessSame(before);
+    }
+
+    private void accept(Collection<Revision> theirs) {
+        Set<ThingId> ids = new HashSet<>();
+        Map<ThingId, Entry> entries = new HashMap<>(snapshot.entries());
+        long revision = snapshot.revision();
+        for (Revision each : theirs) {
+            ids.add(each.id());
+            revision++;
+            if (each.content() instanceof Content.Present present) {
+                entries.put(each.id(), new Entry(each.id(), present.thing(), revision, each.at(), each.edit()));
+            } else {
+                entries.remove(each.id());
+            }
+        }
+        if (!ids.isEmpty()) {
+            walk.forget(ids);
+            snapshot = new Snapshot(revision, entries);
+        }
+    }
+
+    private Snapshot make(Supplier<Optional<MadeEdit>> step) {
+        Snapshot before = snapshot;
+        Snapshot after;
+        lock.lock();
+        try {
+            step.get().ifPresent(this::apply);
+            after = snapshot;
+        } finally {
+            lock.unlock();
+        }
+        if (after != before) {
+            queue.start();
+            changes.tell(after);
+        }
+        return after;
+    }
+
+    private void apply(MadeEdit edit) {
+        Instant at = clock.instant();
+        Map<ThingId, Entry> entries = new HashMap<>(snapshot.entries());
+        long revision = snapshot.revision();
+        for (Replacement each : edit.replacements()) {
+            revision++;
+            if (each.after().isPresent()) {
+                entries.put(each.id(), new Entry(each.id(), each.after().get(), revision, at, edit.name()));
+            } else {
+                entries.remove(each.id());
+            }
+        }
+        snapshot = new Snapshot(revision, entries);
+        queue.add(new PendingEdit(edit, at));
+    }
+
+    private void tellUnlessSame(Snapshot before) {
+        Snapshot now = snapshot;
+        if (now != before) {
+            changes.tell(now);
+        }
+    }
+
+    private <T> T locked(Supplier<T> question) {
+        lock.lock();
+        try {
+            return question.get();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /**
+     * Waits until every edit so far is stored, trying failed ones again, at most as long as given.
+     *
+     * @return whether all are; if not, they still wait
+     */
+    public boolean flush(Duration most) {
+        queue.retry();
+        queue.awaitRest(most);
+        return queue.waitingNames().isEmpty();
+    }
+
+    /**
+     * Stores what waits and closes the store. A conflict not resolved is settled by adding this program's version after
+     * the other's, so that both stay in the past.
+     *
+     * @throws StoreFailure if edits could not be stored; it names them
+     */
+    @Override
+    public void close() {
+        if (queue.inConflict()) {
+            queue.keepMine();
+        }
+        boolean all = flush(PATIENCE);
+        List<String> left = queue.waitingNames();
+        store.close();
+        if (!all) {
+            throw new StoreFailure("not stored: " + String.join(", ", left));
+        }
+    }
+}

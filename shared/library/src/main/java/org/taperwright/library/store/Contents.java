@@ -1,0 +1,19 @@
+package org.taperwright.library.store;
+
+import java.util.List;
+import java.util.Map;
+import org.taperwright.mechanics.design.ThingId;
+
+/**
+ * Everything in a library as it is opened.
+ *
+ * @param snapshot all present things
+ * @param heads the revision at which each thing stands, those taken out included
+ * @param unreadable present things whose form can no longer be read
+ */
+public record Contents(Snapshot snapshot, Map<ThingId, Long> heads, List<Revision> unreadable) {
+    public Contents {
+        heads = Map.copyOf(heads);
+        unreadable = List.copyOf(unreadable);
+    }
+}

@@ -1,0 +1,71 @@
+package org.taperwright.library.store;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.shaping.instrument.Instrument;
+
+/**
+ * What a thing is searched by.
+ *
+ * @param text all its words, in lower case
+ * @param size by ISO 3630-1, hundredths of a millimetre
+ * @param taper at the tip, mm per mm
+ * @param family of the section at the tip
+ * @param alloy identifier
+ * @param motion word
+ */
+record SearchColumns(
+        String text,
+        Optional<Integer> size,
+        Optional<Double> taper,
+        Optional<String> family,
+        Optional<String> alloy,
+        Optional<String> motion) {
+
+    static SearchColumns of(Record thing) {
+        if (thing instanceof Design design) {
+            return of(design, design.name() + ' ' + design.note());
+        }
+        if (thing instanceof Instrument instrument) {
+            return of(
+                    instrument.design(),
+                    String.join(
+                            " ",
+                            instrument.name(),
+                            instrument.maker(),
+                            instrument.line(),
+                            instrument.type(),
+                            instrument.note()));
+        }
+        return of(Names.of(thing));
+    }
+
+    /** Columns of a thing that is known by words alone. */
+    static SearchColumns of(String words) {
+        return new SearchColumns(
+                folded(words),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static SearchColumns of(Design design, String words) {
+        return new SearchColumns(
+                folded(words),
+                Optional.of((int) Math.round(design.tipDiameterMm() * 100)),
+                design.taper().stream().findFirst().map(segment -> segment.taper()),
+                design.sections().stream()
+                        .findFirst()
+                        .map(station -> station.shape().family()),
+                Optional.of(design.alloy()),
+                Optional.of(design.motion().word()));
+    }
+
+    /** Words as they are compared: databases differ in what they fold, so it is done here. */
+    static String folded(String words) {
+        return words.toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,138 @@
+package org.taperwright.library.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Arrays;
+import java.util.Optional;
+import org.flywaydb.core.api.FlywayException;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+import org.taperwright.mechanics.work.Fault;
+
+/**
+ * A library in one SQLite file. The write-ahead log with full synchronising keeps every acknowledged edit through a
+ * crash of the program or of the machine (SQLite documentation, "Write-Ahead Logging" and "PRAGMA synchronous").
+ */
+final class SqliteFile {
+    /** Marks our files in SQLite's header: "TpWr" in ASCII. */
+    private static final int APPLICATION_ID = 0x54705772;
+
+    private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+    private static final int PATIENCE_MS = 5000;
+
+    private final Path path;
+
+    SqliteFile(Path path) {
+        this.path = path;
+    }
+
+    OpenResult open(ThingForms forms) {
+        try {
+            if (Files.isDirectory(path)) {
+                return refused("is a folder", "expected a library's file");
+            }
+            if (!beginsAsDatabase()) {
+                return refused("is no library", "expected a file made by Taperwright");
+            }
+            Files.createDirectories(path.toAbsolutePath().getParent());
+            return openDatabase(forms);
+        } catch (IOException unreachable) {
+            return refused(
+                    "cannot be reached (" + unreachable.getMessage() + ")", "expected a file that can be written");
+        } catch (SQLException broken) {
+            return new OpenResult.Refused(SqliteFaults.of(path, broken));
+        } catch (FlywayException broken) {
+            return new OpenResult.Refused(SqliteFaults.of(path, broken));
+        }
+    }
+
+    /** Whether the file is new, empty, or begins as SQLite's files do; asked before SQLite may touch it. */
+    private boolean beginsAsDatabase() throws IOException {
+        if (!Files.exists(path) || Files.size(path) == 0) {
+            return true;
+        }
+        try (InputStream in = Files.newInputStream(path)) {
+            return Arrays.equals(in.readNBytes(MAGIC.length), MAGIC);
+        }
+    }
+
+    private OpenResult openDatabase(ThingForms forms) throws SQLException {
+        Optional<Fault> reason = reasonToLeaveAlone();
+        if (reason.isPresent()) {
+            return new OpenResult.Refused(reason.get());
+        }
+        SQLiteDataSource source = source(forWriting());
+        Migrations migrations = Migrations.forSqlite(source);
+        if (migrations.newerThanProgram()) {
+            return refused("was written by a newer Taperwright", "expected that one or a newer one to open it");
+        }
+        migrations.run();
+        return new OpenResult.Opened(new LibraryStore(source.getConnection(), forms));
+    }
+
+    /** Looks at the file without changing it; only a new one is marked as ours. */
+    private Optional<Fault> reasonToLeaveAlone() throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout(PATIENCE_MS);
+        try (Connection connection = source(config).getConnection();
+                Statement statement = connection.createStatement()) {
+            int mark = number(statement, "pragma application_id");
+            boolean empty = mark == 0 && number(statement, "select count(*) from sqlite_master") == 0;
+            if (empty) {
+                statement.execute("pragma application_id = " + APPLICATION_ID);
+            } else if (mark != APPLICATION_ID) {
+                return Optional.of(fault("is a database, but no library", "expected a file made by Taperwright"));
+            }
+            String check = text(statement, "pragma quick_check(1)");
+            return check.equals("ok")
+                    ? Optional.empty()
+                    : Optional.of(
+                            fault("is damaged (" + check.strip() + ")", "expected a whole file: restore a backup"));
+        }
+    }
+
+    private static SQLiteConfig forWriting() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout(PATIENCE_MS);
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        config.enforceForeignKeys(true);
+        return config;
+    }
+
+    private SQLiteDataSource source(SQLiteConfig config) {
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + path.toAbsolutePath());
+        return source;
+    }
+
+    private static int number(Statement statement, String query) throws SQLException {
+        try (ResultSet rows = statement.executeQuery(query)) {
+            rows.next();
+            return rows.getInt(1);
+        }
+    }
+
+    private static String text(Statement statement, String query) throws SQLException {
+        try (ResultSet rows = statement.executeQuery(query)) {
+            rows.next();
+            return rows.getString(1);
+        }
+    }
+
+    private OpenResult refused(String what, String expected) {
+        return new OpenResult.Refused(fault(what, expected));
+    }
+
+    private Fault fault(String what, String expected) {
+        return Fault.impossible(path.toString(), what, expected);
+    }
+}
