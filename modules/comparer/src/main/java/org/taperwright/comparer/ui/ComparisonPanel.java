@@ -1,12 +1,258 @@
 package org.taperwright.comparer.ui;
 
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.awt.event.ActionEvent;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import org.taperwright.library.history.Change;
+import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.SavedComparison;
+import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.workbench.api.Desk;
+import org.taperwright.workbench.api.Subscription;
+import org.taperwright.workbench.ui.CautionLine;
+import org.taperwright.workbench.ui.CopyMenu;
+import org.taperwright.workbench.ui.EmptyState;
+import org.taperwright.workbench.ui.SeriesLook;
+import org.taperwright.workbench.ui.SeriesLooks;
+import org.taperwright.workbench.ui.Spacing;
 
-/** Designs side by side against a datum. */
+/**
+ * Two to six designs side by side, one of them the datum: the table of metrics, the map of flexibility against cutting,
+ * sections, profiles and bending curves. Follows every edit of a design, marked as outdated until recomputed.
+ */
 public final class ComparisonPanel extends JPanel {
+    private static final String EMPTY = "empty";
+    private static final String FULL = "full";
+
+    private final transient Desk desk;
+    private final CardLayout cards = new CardLayout();
+    private final ComparisonTableModel model = new ComparisonTableModel();
+    private final ComparisonTable table = new ComparisonTable(model);
+    private final MetricDetail detail = new MetricDetail();
+    private final ComparisonFigures figures;
+    private final ComparisonHeader header;
+    private final MemberStrip strip;
+    private final transient List<Subscription> subscriptions = new ArrayList<>();
+    private Optional<ThingId> shown = Optional.empty();
+
     /** Makes the panel on a desk. */
     public ComparisonPanel(Desk desk) {
+        this.desk = desk;
+        figures = new ComparisonFigures(desk);
+        header = new ComparisonHeader(this::rename, this::makeDatum, this::askForDesigns);
+        strip = new MemberStrip(new StripOrders());
         setName("comparisonPanel");
+        setLayout(cards);
+        add(emptyState(), EMPTY);
+        add(content(), FULL);
+        setTransferHandler(new DesignDrop(desk, this::take));
+        table.getSelectionModel().addListSelectionListener(event -> detail.show(table.selectedMetric()));
+        CopyMenu.on(table, "Comparison", () -> ComparisonData.of(model));
+    }
+
+    private JPanel content() {
+        JPanel top = new JPanel(new BorderLayout(0, Spacing.NEAR));
+        top.setOpaque(false);
+        top.setBorder(Spacing.around(Spacing.NEAR, Spacing.NEAR));
+        top.add(header, BorderLayout.NORTH);
+        top.add(strip, BorderLayout.SOUTH);
+        table.setPreferredScrollableViewportSize(new Dimension(320, 400));
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setColumnHeaderView(table.getTableHeader());
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        JPanel left = new JPanel(new BorderLayout());
+        left.add(scroll, BorderLayout.CENTER);
+        left.add(detail, BorderLayout.SOUTH);
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, figures);
+        split.setName("comparison.split");
+        split.setResizeWeight(1);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        CautionLine caution = new CautionLine();
+        caution.setBorder(Spacing.around(Spacing.TIGHT, Spacing.NEAR));
+        JPanel content = new JPanel(new BorderLayout());
+        content.add(top, BorderLayout.NORTH);
+        content.add(split, BorderLayout.CENTER);
+        content.add(caution, BorderLayout.SOUTH);
+        return content;
+    }
+
+    private EmptyState emptyState() {
+        Action compare = new AbstractAction("Choose designs…") {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                take(DesignChooser.ask(
+                        ComparisonPanel.this, "Designs to compare", desk.snapshot(), Set.of()));
+            }
+        };
+        return new EmptyState(
+                "comparison.empty",
+                "Nothing is compared yet",
+                "Choose two to six designs, or drag them here from the library, to see what each gives and takes "
+                        + "against one of them, the datum.",
+                List.of(compare));
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        attach();
+    }
+
+    /** Begins to follow the desk; ends when the panel is taken off its window. */
+    void attach() {
+        subscriptions.add(desk.onChange(snapshot -> refresh()));
+        subscriptions.add(desk.onSelect(id -> refresh()));
+        refresh();
+    }
+
+    @Override
+    public void removeNotify() {
+        subscriptions.forEach(Subscription::close);
+        subscriptions.clear();
+        super.removeNotify();
+    }
+
+    private Optional<ThingId> current() {
+        return desk.selected(ThingKind.COMPARISON)
+                .or(() -> shown.filter(id -> desk.snapshot().entry(id).isPresent()))
+                .or(() -> desk.snapshot().ofKind(ThingKind.COMPARISON).stream()
+                        .findFirst()
+                        .map(Entry::id));
+    }
+
+    private Optional<SavedComparison> comparison() {
+        return current().flatMap(id -> desk.snapshot().thing(id, SavedComparison.class));
+    }
+
+    private void refresh() {
+        Optional<ThingId> current = current();
+        boolean another = !current.equals(shown);
+        shown = current;
+        Optional<SavedComparison> comparison = comparison();
+        cards.show(this, comparison.isPresent() ? FULL : EMPTY);
+        comparison.ifPresent(saved -> show(saved, another));
+    }
+
+    private void show(SavedComparison comparison, boolean another) {
+        List<Member> members = Member.of(comparison, desk.snapshot());
+        header.show(comparison, members);
+        SeriesLooks looks = SeriesLooks.of(desk.snapshot());
+        strip.show(comparison, members, looks::of);
+        boolean current = model.compared()
+                .filter(compared -> compared.cameFrom(members, comparison.datum()))
+                .isPresent();
+        if (current) {
+            outdated(false);
+        } else {
+            outdated(true);
+            desk.compute(
+                    this,
+                    "Comparing " + comparison.name(),
+                    ComparisonWork.after(another ? Optional.empty() : model.compared(), members, comparison.datum()),
+                    this::deliver);
+        }
+    }
+
+    private void outdated(boolean outdated) {
+        table.setEnabled(!outdated);
+        figures.setOutdated(outdated);
+        header.say(!outdated ? "" : model.compared().isPresent() ? "Outdated: computing" : "Computing");
+        table.repaint();
+    }
+
+    private void deliver(Outcome<Compared> outcome) {
+        if (outcome instanceof Outcome.Current<Compared> current) {
+            show(current.value());
+            outdated(false);
+        } else if (outcome instanceof Outcome.Outdated<Compared> earlier) {
+            show(earlier.value());
+        } else if (outcome instanceof Outcome.Failed<Compared> failed) {
+            header.say("Outdated: " + failed.reason());
+        } else {
+            header.say("Outdated: stopped");
+        }
+    }
+
+    private void show(Compared compared) {
+        SeriesLooks looks = SeriesLooks.of(desk.snapshot());
+        List<SeriesLook> each =
+                compared.members().stream().map(member -> looks.of(member.id())).toList();
+        table.setLooks(each);
+        model.show(compared);
+        figures.show(compared, each);
+        detail.show(table.selectedMetric());
+    }
+
+    private void apply(Optional<ComparisonEdits.Edit> edit) {
+        current().ifPresent(id -> edit.ifPresent(
+                change -> desk.edit(change.name(), List.of(new Change.Put(id, change.after())))));
+    }
+
+    private void rename(String name) {
+        apply(comparison().flatMap(saved -> ComparisonEdits.rename(saved, name)));
+    }
+
+    private void makeDatum(Member member) {
+        apply(comparison().flatMap(saved -> ComparisonEdits.datum(saved, member.id(), member.name())));
+    }
+
+    private void askForDesigns() {
+        comparison().ifPresent(saved -> take(DesignChooser.ask(
+                this, "Designs to add", desk.snapshot(), new HashSet<>(saved.designs()))));
+    }
+
+    /** Adds designs to the comparison shown, or begins a new one with them when none is. */
+    void take(List<Member> members) {
+        Optional<SavedComparison> comparison = comparison();
+        if (comparison.isPresent()) {
+            apply(ComparisonEdits.add(comparison.get(), members));
+        } else if (members.size() >= ComparisonEdits.LEAST) {
+            ThingId id = ThingId.fresh();
+            List<ThingId> designs =
+                    members.stream().limit(ComparisonEdits.MOST).map(Member::id).toList();
+            String name = members.get(0).name() + " and others";
+            desk.edit(
+                    "New comparison " + name,
+                    List.of(new Change.Put(id, new SavedComparison(name, designs, designs.get(0), ""))));
+            desk.select(id);
+        }
+    }
+
+    private final class StripOrders implements MemberStrip.Orders {
+        @Override
+        public void move(Member member, int places) {
+            apply(comparison().flatMap(saved -> ComparisonEdits.move(saved, member.id(), places, member.name())));
+        }
+
+        @Override
+        public void datum(Member member) {
+            makeDatum(member);
+        }
+
+        @Override
+        public void open(Member member) {
+            if (member.design().isPresent()) {
+                desk.open(member.id());
+            }
+        }
+
+        @Override
+        public void remove(Member member) {
+            apply(comparison().flatMap(saved -> ComparisonEdits.remove(saved, member.id(), member.name())));
+        }
     }
 }

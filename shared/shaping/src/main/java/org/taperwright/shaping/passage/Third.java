@@ -1,6 +1,8 @@
 package org.taperwright.shaping.passage;
 
-/** Thirds of the canal's shaped length. */
+import org.taperwright.shaping.canal.CanalGeometry;
+
+/** Thirds of the canal's shaped length, from the orifice to where instrumentation ends. */
 public enum Third {
     CORONAL("coronal"),
     MIDDLE("middle"),
@@ -15,5 +17,23 @@ public enum Third {
     /** The word shown to people. */
     public String word() {
         return word;
+    }
+
+    /** Depth at which it begins, mm from the orifice. */
+    public double fromMm(CanalGeometry canal) {
+        return canal.depthAtShareMm(ordinal() / 3.0);
+    }
+
+    /** Depth at which it ends, mm from the orifice. */
+    public double toMm(CanalGeometry canal) {
+        return canal.depthAtShareMm((ordinal() + 1) / 3.0);
+    }
+
+    /** The third a depth lies in; what lies beyond the end of instrumentation counts as apical. */
+    public static Third at(double depthMm, CanalGeometry canal) {
+        if (depthMm >= APICAL.fromMm(canal)) {
+            return APICAL;
+        }
+        return depthMm >= MIDDLE.fromMm(canal) ? MIDDLE : CORONAL;
     }
 }

@@ -1,0 +1,65 @@
+package org.taperwright.catalogue.ui;
+
+import java.util.List;
+import java.util.Optional;
+import org.taperwright.library.store.Entry;
+import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.SizeColour;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.section.SectionFamily;
+import org.taperwright.mechanics.section.Sections;
+import org.taperwright.shaping.instrument.Designation;
+import org.taperwright.shaping.instrument.Instrument;
+
+/**
+ * An instrument as the table shows it, with everything looked up once, so that sorting and filtering of tens of
+ * thousands only compare what stands here.
+ *
+ * @param entry the library's entry, by whose identity a row is known to be current
+ * @param instrument the instrument
+ * @param designation size, taper and colour
+ * @param section the section next to the tip, in words
+ * @param alloy the alloy, in words
+ * @param searched everything that a filter looks in, folded
+ */
+record InstrumentRow(
+        Entry entry, Instrument instrument, Designation designation, String section, String alloy, String searched) {
+    /** The row of an entry that holds an instrument. */
+    static InstrumentRow of(Entry entry) {
+        Instrument instrument = (Instrument) entry.thing();
+        Design design = instrument.design();
+        Designation designation = Designation.of(design);
+        String section = section(design);
+        String alloy = Alloys.find(design.alloy()).map(Alloy::label).orElse(design.alloy());
+        String searched = SearchWords.fold(String.join(
+                " ",
+                List.of(
+                        instrument.name(),
+                        instrument.maker(),
+                        instrument.line(),
+                        instrument.type(),
+                        instrument.drive().word(),
+                        designation.text(),
+                        designation.colour().map(SizeColour::word).orElse(""),
+                        section,
+                        alloy,
+                        design.motion().word())));
+        return new InstrumentRow(entry, instrument, designation, section, alloy, searched);
+    }
+
+    ThingId id() {
+        return entry.id();
+    }
+
+    private static String section(Design design) {
+        if (design.sections().isEmpty()) {
+            return "";
+        }
+        String family = design.sections().get(0).shape().family();
+        Optional<SectionFamily> known = Sections.family(family);
+        String label = known.map(SectionFamily::label).orElse(family);
+        return design.sections().size() > 1 ? label + ", changing" : label;
+    }
+}

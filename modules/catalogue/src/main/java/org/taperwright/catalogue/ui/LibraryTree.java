@@ -1,0 +1,170 @@
+package org.taperwright.catalogue.ui;
+
+import java.awt.event.ActionEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.EventObject;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.DefaultCellEditor;
+import javax.swing.JTextField;
+import javax.swing.JTree;
+import javax.swing.KeyStroke;
+import javax.swing.tree.TreePath;
+import javax.swing.tree.TreeSelectionModel;
+import org.jspecify.annotations.Nullable;
+import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.design.ThingId;
+
+/** The tree itself: keeps selection and expansion over edits, renames in place by F2, is a source to drag from. */
+final class LibraryTree extends JTree {
+    /** Headings with no more things than this stand open at first. */
+    private static final int OPEN_AT_FIRST = 40;
+
+    private final transient LibraryTreeModel library;
+    private final transient Set<ThingKind> seen = new HashSet<>();
+
+    LibraryTree(LibraryTreeModel model) {
+        super(model);
+        library = model;
+        setName("library.tree");
+        getAccessibleContext().setAccessibleName("Things in the library");
+        setRootVisible(false);
+        setShowsRootHandles(true);
+        setLargeModel(true);
+        setCellRenderer(new LibraryTreeCells());
+        setCellEditor(new NameEditor());
+        setEditable(true);
+        setInvokesStopCellEditing(true);
+        getSelectionModel().setSelectionMode(TreeSelectionModel.DISCONTIGUOUS_TREE_SELECTION);
+        setDragEnabled(true);
+        setTransferHandler(new ThingDrag(this::selectedThings));
+        fitRows();
+    }
+
+    /** Calls back when a person opens a thing, by a double click or Enter. */
+    void onOpen(Consumer<ThingId> open) {
+        setToggleClickCount(0);
+        getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "open");
+        getActionMap().put("open", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                openSelected(open);
+            }
+        });
+        addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                if (event.getClickCount() == 2 && getPathForLocation(event.getX(), event.getY()) != null) {
+                    openSelected(open);
+                }
+            }
+        });
+    }
+
+    private void openSelected(Consumer<ThingId> open) {
+        List<ThingId> things = selectedThings();
+        TreePath lead = getLeadSelectionPath();
+        if (things.size() == 1) {
+            open.accept(things.get(0));
+        } else if (lead != null && lead.getLastPathComponent() instanceof LibraryTreeModel.Heading) {
+            setExpandedState(lead, isCollapsed(lead));
+        }
+    }
+
+    /** The things selected, in the order shown. */
+    List<ThingId> selectedThings() {
+        List<ThingId> ids = new ArrayList<>();
+        TreePath[] paths = getSelectionPaths();
+        if (paths != null) {
+            for (TreePath path : paths) {
+                if (path.getLastPathComponent() instanceof LibraryTreeModel.Thing thing) {
+                    ids.add(thing.id());
+                }
+            }
+        }
+        return ids;
+    }
+
+    /** Selects a thing alone and scrolls to it, if it is shown. */
+    void reveal(ThingId id) {
+        if (!selectedThings().equals(List.of(id))) {
+            library.path(id).ifPresent(path -> {
+                setSelectionPath(path);
+                scrollPathToVisible(path);
+            });
+        }
+    }
+
+    /** Runs a change of the model and puts selection and expansion back after it. */
+    void keeping(Runnable change) {
+        List<ThingId> selected = selectedThings();
+        Set<Object> open = new HashSet<>();
+        for (int row = 0; row < getRowCount(); row++) {
+            if (isExpanded(row)) {
+                open.add(getPathForRow(row).getLastPathComponent());
+            }
+        }
+        change.run();
+        for (int i = library.getChildCount(library.getRoot()) - 1; i >= 0; i--) {
+            LibraryTreeModel.Heading heading =
+                    (LibraryTreeModel.Heading) library.getChild(library.getRoot(), i);
+            int count = library.count(heading);
+            boolean atFirst = count > 0 && seen.add(heading.kind()) && count <= OPEN_AT_FIRST;
+            if (atFirst || open.contains(heading)) {
+                expandPath(new TreePath(new Object[] {library.getRoot(), heading}));
+            }
+        }
+        selected.forEach(id -> library.path(id).ifPresent(this::addSelectionPath));
+    }
+
+    /** Opens every heading, so that what a search found is seen. */
+    void openAll() {
+        for (int row = 0; row < getRowCount(); row++) {
+            if (getPathForRow(row).getLastPathComponent() instanceof LibraryTreeModel.Heading) {
+                expandRow(row);
+            }
+        }
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        fitRows();
+    }
+
+    private void fitRows() {
+        setRowHeight(getFontMetrics(getFont()).getHeight() + 6);
+    }
+
+    @Override
+    public boolean isPathEditable(TreePath path) {
+        return path.getLastPathComponent() instanceof LibraryTreeModel.Thing;
+    }
+
+    @Override
+    public String convertValueToText(
+            Object node, boolean selected, boolean expanded, boolean leaf, int row, boolean focused) {
+        if (node instanceof LibraryTreeModel.Thing thing && library != null) {
+            return library.entry(thing).map(entry -> entry.name()).orElse("");
+        }
+        return node instanceof LibraryTreeModel.Heading heading ? heading.kind().heading() : "";
+    }
+
+    /** Renames only when asked to by F2 or the menu, never by a click, which selects or opens. */
+    private static final class NameEditor extends DefaultCellEditor {
+        NameEditor() {
+            super(new JTextField());
+            getComponent().setName("library.rename");
+        }
+
+        @Override
+        public boolean isCellEditable(@Nullable EventObject event) {
+            return event == null;
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package org.taperwright.comparer.ui;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.taperwright.mechanics.comparison.ComparisonCell;
+import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.quantity.Shown;
+
+/**
+ * What stands in a cell of the table, ready to be drawn and read out.
+ *
+ * @param whole digits before the decimal point, with the sign
+ * @param fraction decimal point and digits after it, or empty
+ * @param band the 5 to 95 % band in words, or empty
+ * @param ratio ratio to the datum, where there is one
+ * @param ratioWords the ratio; where there is none, the difference to the datum
+ */
+record CellText(String whole, String fraction, String band, OptionalDouble ratio, String ratioWords) {
+    /** A cell of a design that could not be computed. */
+    static final CellText NONE = new CellText("–", "", "", OptionalDouble.empty(), "");
+
+    /**
+     * The text of a cell.
+     *
+     * @param datum whether the cell is the datum's own
+     * @param datumValue the datum's value, absent when the datum could not be computed
+     */
+    static CellText of(ComparisonCell cell, boolean datum, OptionalDouble datumValue) {
+        double number = cell.reading().value();
+        String value = Shown.number(number);
+        int point = value.indexOf('.');
+        String whole = point < 0 ? value : value.substring(0, point);
+        String fraction = point < 0 ? "" : value.substring(point);
+        // a ratio of two negative angles would read backwards: the nearer to nought, the smaller
+        OptionalDouble ratio = datumValue.isPresent() && !datum && number > 0 ? cell.ratio() : OptionalDouble.empty();
+        return new CellText(
+                whole, fraction, words(cell.reading().band()), ratio, ratioWords(ratio, datum, number, datumValue));
+    }
+
+    /** The value as one text. */
+    String value() {
+        return whole + fraction;
+    }
+
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder(value());
+        if (!band.isEmpty()) {
+            text.append(" (").append(band).append(')');
+        }
+        if (!ratioWords.isEmpty()) {
+            text.append(", ").append(ratioWords.replace("Δ", "differs from the datum by"));
+        }
+        return text.toString();
+    }
+
+    private static String words(Optional<Band> band) {
+        return band.map(b -> Shown.number(b.low()) + " to " + Shown.number(b.high()))
+                .orElse("");
+    }
+
+    private static String ratioWords(OptionalDouble ratio, boolean datum, double value, OptionalDouble datumValue) {
+        if (datum) {
+            return "datum";
+        }
+        if (ratio.isPresent()) {
+            return "× " + Shown.number(ratio.getAsDouble());
+        }
+        if (datumValue.isEmpty()) {
+            return "";
+        }
+        double difference = value - datumValue.getAsDouble();
+        return "Δ " + (difference > 0 ? "+" : "") + Shown.number(difference);
+    }
+}

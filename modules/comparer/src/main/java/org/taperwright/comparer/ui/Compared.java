@@ -1,0 +1,70 @@
+package org.taperwright.comparer.ui;
+
+import java.util.List;
+import java.util.Optional;
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.assessment.AssessmentResult;
+import org.taperwright.mechanics.comparison.Comparison;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
+
+/**
+ * A comparison computed, with the inputs it came from.
+ *
+ * @param members what was asked for
+ * @param datum which of them ratios are taken against
+ * @param results one for each member, absent where the design is no longer in the library
+ * @param comparison over the members that could be computed, in their order; absent when none could
+ */
+record Compared(
+        List<Member> members,
+        ThingId datum,
+        List<Optional<AssessmentResult>> results,
+        Optional<Comparison> comparison) {
+    Compared {
+        members = List.copyOf(members);
+        results = List.copyOf(results);
+    }
+
+    /** Whether these are the inputs it came from. */
+    boolean cameFrom(List<Member> otherMembers, ThingId otherDatum) {
+        return members.equals(otherMembers) && datum.equals(otherDatum);
+    }
+
+    /** The assessment of a member, if it could be computed. */
+    Optional<Assessment> assessment(int member) {
+        return results.get(member)
+                .filter(AssessmentResult.Assessed.class::isInstance)
+                .map(result -> ((AssessmentResult.Assessed) result).assessment());
+    }
+
+    /** What prevents a member from being computed; empty when nothing does or the design is gone. */
+    List<Fault> faults(int member) {
+        return results.get(member)
+                .filter(AssessmentResult.Refused.class::isInstance)
+                .map(result -> ((AssessmentResult.Refused) result).faults())
+                .orElse(List.of());
+    }
+
+    /** The member's column in {@link #comparison}, which holds only those that could be computed. */
+    Optional<Integer> column(int member) {
+        if (assessment(member).isEmpty()) {
+            return Optional.empty();
+        }
+        int column = 0;
+        for (int i = 0; i < member; i++) {
+            column += assessment(i).isPresent() ? 1 : 0;
+        }
+        return Optional.of(column);
+    }
+
+    /** The datum's place among the members, if it could be computed; without it there are no ratios. */
+    Optional<Integer> datumMember() {
+        for (int i = 0; i < members.size(); i++) {
+            if (members.get(i).id().equals(datum) && assessment(i).isPresent()) {
+                return Optional.of(i);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,119 @@
+package org.taperwright.comparer.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.swing.table.AbstractTableModel;
+import org.taperwright.mechanics.comparison.Comparison;
+import org.taperwright.mechanics.comparison.Metric;
+
+/**
+ * The comparison as a table: a row for each metric beneath its group's heading; the first column
+ * names it, then comes one for each design. Follows from what the metrics declare.
+ */
+final class ComparisonTableModel extends AbstractTableModel {
+    /** Columns before the first design. */
+    static final int LEADING = 1;
+
+    private Optional<Compared> compared = Optional.empty();
+    private List<TableRow> rows = List.of();
+    private List<List<CellText>> cells = List.of();
+    private RatioScale scale = new RatioScale(2);
+
+    /** Shows a result. */
+    void show(Compared newCompared) {
+        int columnsBefore = getColumnCount();
+        compared = Optional.of(newCompared);
+        Optional<Comparison> table = newCompared.comparison();
+        rows = table.map(TableRow::of).orElse(List.of());
+        scale = table.map(RatioScale::of).orElse(new RatioScale(2));
+        cells = rows.stream().map(row -> texts(newCompared, row)).toList();
+        if (columnsBefore == getColumnCount()) {
+            fireTableDataChanged();
+        } else {
+            fireTableStructureChanged();
+        }
+    }
+
+    /** What is shown. */
+    Optional<Compared> compared() {
+        return compared;
+    }
+
+    /** The row at an index. */
+    TableRow row(int index) {
+        return rows.get(index);
+    }
+
+    /** The metric of a row, absent for a heading. */
+    Optional<Metric> metric(int index) {
+        return row(index) instanceof TableRow.MetricLine line
+                ? Optional.of(line.row().metric())
+                : Optional.empty();
+    }
+
+    /** The texts of all cells. */
+    List<CellText> texts() {
+        return cells.stream().flatMap(List::stream).toList();
+    }
+
+    /** The scale of the bars. */
+    RatioScale scale() {
+        return scale;
+    }
+
+    @Override
+    public int getRowCount() {
+        return rows.size();
+    }
+
+    @Override
+    public int getColumnCount() {
+        return LEADING + compared.map(c -> c.members().size()).orElse(0);
+    }
+
+    @Override
+    public String getColumnName(int column) {
+        return column < LEADING
+                ? "Metric"
+                : compared.orElseThrow().members().get(column - LEADING).name();
+    }
+
+    @Override
+    public Object getValueAt(int row, int column) {
+        if (rows.get(row) instanceof TableRow.MetricLine line) {
+            return column < LEADING
+                    ? line.row().metric().label()
+                    : cells.get(row).get(column - LEADING);
+        }
+        return column == 0 ? ((TableRow.GroupHeading) rows.get(row)).group().label() : "";
+    }
+
+    /** Which way a metric is wanted, in a word; empty when neither is. */
+    static String wanted(Metric metric) {
+        return switch (metric.direction()) {
+            case MORE -> "more";
+            case LESS -> "less";
+            case NEITHER -> "";
+        };
+    }
+
+    private static List<CellText> texts(Compared compared, TableRow row) {
+        List<CellText> texts = new ArrayList<>();
+        if (row instanceof TableRow.MetricLine line) {
+            Optional<Integer> datum = compared.datumMember();
+            OptionalDouble datumValue = datum.flatMap(compared::column)
+                    .map(column -> OptionalDouble.of(
+                            line.row().cells().get(column).reading().value()))
+                    .orElse(OptionalDouble.empty());
+            for (int i = 0; i < compared.members().size(); i++) {
+                boolean isDatum = datum.equals(Optional.of(i));
+                texts.add(compared.column(i)
+                        .map(column -> CellText.of(line.row().cells().get(column), isDatum, datumValue))
+                        .orElse(CellText.NONE));
+            }
+        }
+        return texts;
+    }
+}

@@ -1,0 +1,51 @@
+package org.taperwright.comparer.ui;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.TransferHandler;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.workbench.api.Desk;
+import org.taperwright.workbench.api.ThingTransfer;
+
+/** Takes designs dropped or pasted; of an instrument, the library design it was taken from. */
+final class DesignDrop extends TransferHandler {
+    private final transient Desk desk;
+    private final transient Consumer<List<Member>> take;
+
+    DesignDrop(Desk desk, Consumer<List<Member>> take) {
+        this.desk = desk;
+        this.take = take;
+    }
+
+    @Override
+    public boolean canImport(TransferSupport support) {
+        return support.isDataFlavorSupported(ThingTransfer.FLAVOUR);
+    }
+
+    @Override
+    public boolean importData(TransferSupport support) {
+        List<Member> members = ThingTransfer.from(support.getTransferable())
+                .map(ThingTransfer::ids)
+                .orElse(List.of())
+                .stream()
+                .map(this::member)
+                .flatMap(Optional::stream)
+                .toList();
+        if (members.isEmpty()) {
+            return false;
+        }
+        take.accept(members);
+        return true;
+    }
+
+    private Optional<Member> member(ThingId id) {
+        ThingId design = desk.snapshot()
+                .thing(id, Instrument.class)
+                .flatMap(Instrument::designId)
+                .orElse(id);
+        return desk.snapshot().thing(design, Design.class).map(found -> new Member(design, Optional.of(found)));
+    }
+}

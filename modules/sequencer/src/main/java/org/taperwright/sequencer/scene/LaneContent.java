@@ -1,0 +1,75 @@
+package org.taperwright.sequencer.scene;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.taperwright.mechanics.design.Motion;
+import org.taperwright.shaping.instrument.Designation;
+import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.passage.StepGeometry;
+import org.taperwright.shaping.passage.Third;
+
+/**
+ * What a step's lane shows.
+ *
+ * @param index place of the step, from 0
+ * @param instrument its instrument, absent when it is no longer in the library
+ * @param depthMm where its tip stands, mm from the coronal reference point
+ * @param motion how it is moved
+ * @param geometry what it does by geometry, absent until computed
+ * @param outdated whether that geometry belongs to an earlier state of the sequence
+ */
+public record LaneContent(
+        int index,
+        Optional<Instrument> instrument,
+        double depthMm,
+        Motion motion,
+        Optional<StepGeometry> geometry,
+        boolean outdated) {
+    private static final double SHOWN_MM3 = 0.005;
+
+    /** Size and taper as the trade writes them. */
+    String designation() {
+        return instrument.map(Designation::of).map(Designation::text).orElse("–");
+    }
+
+    /** The instrument's name, or that it is gone. */
+    String name() {
+        return instrument.map(Instrument::name).orElse("no longer in the library");
+    }
+
+    /** Depth and motion. */
+    String setting() {
+        return String.format(Locale.ROOT, "%.1f mm, %s", depthMm, motion.word());
+    }
+
+    /** The whole lane in words, for assistive technology. */
+    public String words(int lanes) {
+        String does = geometry.map(LaneContent::wider).orElse("not computed yet");
+        return "Step " + (index + 1) + " of " + lanes + ": " + designation() + ", " + name() + ", " + setting() + "; "
+                + does;
+    }
+
+    /** Where the step is wider than what was there before, in words. */
+    static String wider(StepGeometry geometry) {
+        if (geometry.engaged().isEmpty()) {
+            return "nowhere wider than what was there before";
+        }
+        return "wider than what was there before over "
+                + java.util.Arrays.stream(Third.values())
+                        .map(third -> percent(geometry.engagedShare().getOrDefault(third, 0.0)) + " of the "
+                                + third.word() + " third ("
+                                + cubicMillimetres(geometry.enlargedMm3().getOrDefault(third, 0.0)) + ")")
+                        .collect(Collectors.joining(", "));
+    }
+
+    /** A volume to a hundredth. */
+    static String cubicMillimetres(double volumeMm3) {
+        return volumeMm3 < SHOWN_MM3 ? "< 0.01 mm³" : String.format(Locale.ROOT, "%.2f mm³", volumeMm3);
+    }
+
+    /** A share in whole per cent. */
+    static String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f %%", share * 100);
+    }
+}

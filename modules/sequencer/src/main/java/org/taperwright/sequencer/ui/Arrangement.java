@@ -1,0 +1,62 @@
+package org.taperwright.sequencer.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.taperwright.library.store.Snapshot;
+import org.taperwright.shaping.canal.Canal;
+import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.sequence.ArrangedSequence;
+import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.Step;
+
+/**
+ * A sequence with what it refers to as the library stands.
+ *
+ * @param sequence the sequence
+ * @param canal its canal, absent when none is chosen or it is no longer in the library
+ * @param motor its motor, likewise
+ * @param instruments one for each step, absent when it is no longer in the library
+ */
+record Arrangement(
+        Sequence sequence, Optional<Canal> canal, Optional<Motor> motor, List<Optional<Instrument>> instruments) {
+    Arrangement {
+        instruments = List.copyOf(instruments);
+    }
+
+    /** Looks everything up. */
+    static Arrangement of(Sequence sequence, Snapshot snapshot) {
+        return new Arrangement(
+                sequence,
+                sequence.canal().flatMap(id -> snapshot.thing(id, Canal.class)),
+                sequence.motor().flatMap(id -> snapshot.thing(id, Motor.class)),
+                sequence.steps().stream()
+                        .map(step -> snapshot.thing(step.instrument(), Instrument.class))
+                        .toList());
+    }
+
+    /** The indices of the steps whose instrument is at hand. */
+    List<Integer> complete() {
+        List<Integer> complete = new ArrayList<>();
+        for (int i = 0; i < instruments.size(); i++) {
+            if (instruments.get(i).isPresent()) {
+                complete.add(i);
+            }
+        }
+        return complete;
+    }
+
+    /** The {@link #complete} steps in the canal, absent without a canal. */
+    Optional<ArrangedSequence> arranged() {
+        return canal.map(tried -> {
+            List<Step> steps =
+                    complete().stream().map(i -> sequence.steps().get(i)).toList();
+            List<Instrument> found =
+                    complete().stream().map(i -> instruments.get(i).orElseThrow()).toList();
+            Sequence kept =
+                    new Sequence(sequence.name(), sequence.canal(), sequence.motor(), steps, sequence.note());
+            return new ArrangedSequence(kept, tried, motor, found);
+        });
+    }
+}
