@@ -14,6 +14,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.ScrollPaneConstants;
 import org.taperwright.mechanics.work.Outcome;
+import org.taperwright.sequencer.scene.SequenceScene;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.api.Desk;
@@ -104,6 +105,16 @@ public final class SequencePanel extends JPanel {
         subscriptions.forEach(Subscription::close);
         subscriptions.clear();
         super.removeNotify();
+    }
+
+    /** What is asked of the sequence. */
+    SequenceBoard board() {
+        return board;
+    }
+
+    /** What is drawn. */
+    SequenceScene scene() {
+        return host.scene();
     }
 
     private void refresh() {
