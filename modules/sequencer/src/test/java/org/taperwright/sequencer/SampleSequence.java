@@ -48,7 +48,14 @@ public final class SampleSequence {
         things.put(
                 MOTOR,
                 new Motor(
-                        "Quillon", "Marlowe", new Window(150, 600), new Window(2, 40), Optional.empty(), true, false, ""));
+                        "Quillon",
+                        "Marlowe",
+                        new Window(150, 600),
+                        new Window(2, 40),
+                        Optional.empty(),
+                        true,
+                        false,
+                        ""));
         things.put(
                 SEQUENCE,
                 new Sequence(

@@ -192,7 +192,8 @@ final class InstrumentTable extends JTable {
         @Override
         public Component getTableCellRendererComponent(
                 JTable table, Object value, boolean selected, boolean focused, int row, int column) {
-            String taper = Shown.taper(((InstrumentTable) table).row(row).designation().taper());
+            String taper =
+                    Shown.taper(((InstrumentTable) table).row(row).designation().taper());
             return super.getTableCellRendererComponent(table, taper, selected, focused, row, column);
         }
     }

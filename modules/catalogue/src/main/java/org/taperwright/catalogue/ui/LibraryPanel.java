@@ -39,7 +39,8 @@ public final class LibraryPanel extends JPanel {
         tree = new LibraryTree(model);
         tree.onOpen(desk::open);
         tree.addTreeSelectionListener(event -> tell());
-        ThingActions.on(tree, edits, desk, tree::selectedThings, () -> tree.startEditingAtPath(tree.getLeadSelectionPath()));
+        ThingActions.on(
+                tree, edits, desk, tree::selectedThings, () -> tree.startEditingAtPath(tree.getLeadSelectionPath()));
         search.onChange(() -> show(desk.snapshot()));
         search.onDown(tree::requestFocusInWindow);
         JPanel top = new JPanel(new BorderLayout());

@@ -121,8 +121,7 @@ final class LibraryTree extends JTree {
         arranging = true;
         change.run();
         for (int i = library.getChildCount(library.getRoot()) - 1; i >= 0; i--) {
-            LibraryTreeModel.Heading heading =
-                    (LibraryTreeModel.Heading) library.getChild(library.getRoot(), i);
+            LibraryTreeModel.Heading heading = (LibraryTreeModel.Heading) library.getChild(library.getRoot(), i);
             int count = library.count(heading);
             if (!searching && count > 0 && seen.add(heading.kind()) && count <= OPEN_AT_FIRST) {
                 open.add(heading.kind());

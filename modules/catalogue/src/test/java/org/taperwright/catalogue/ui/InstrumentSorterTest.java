@@ -26,7 +26,11 @@ class InstrumentSorterTest {
         Random random = new Random(3);
         for (int i = 0; i < 3000; i++) {
             rows.add(InstrumentRow.of(new Entry(
-                    new ThingId("i" + i), SampleLibrary.hand(SIZES[random.nextInt(SIZES.length)]), 1, Instant.EPOCH, "")));
+                    new ThingId("i" + i),
+                    SampleLibrary.hand(SIZES[random.nextInt(SIZES.length)]),
+                    1,
+                    Instant.EPOCH,
+                    "")));
         }
         model.show(rows);
         sorter.allRowsChanged();
@@ -34,8 +38,9 @@ class InstrumentSorterTest {
 
     @Test
     void rows_stand_by_size_first_smallest_on_top() {
-        assertThat(shown()).isSortedAccordingTo((a, b) -> Integer.compare(
-                        a.designation().size(), b.designation().size()))
+        assertThat(shown())
+                .isSortedAccordingTo((a, b) ->
+                        Integer.compare(a.designation().size(), b.designation().size()))
                 .hasSize(3000);
     }
 
@@ -70,7 +75,9 @@ class InstrumentSorterTest {
             assertThat(sorter.convertRowIndexToView(sorter.convertRowIndexToModel(place)))
                     .isEqualTo(place);
         }
-        assertThat(IntStream.range(0, 3000).filter(row -> sorter.convertRowIndexToView(row) >= 0).count())
+        assertThat(IntStream.range(0, 3000)
+                        .filter(row -> sorter.convertRowIndexToView(row) >= 0)
+                        .count())
                 .isEqualTo(sorter.getViewRowCount());
     }
 

@@ -131,9 +131,11 @@ class InstrumentsPanelTest {
     @Test
     void removing_from_the_table_is_one_named_edit() throws InterruptedException {
         Panels.perform(desk, () -> table().setRowSelectionInterval(0, 1));
-        Panels.perform(desk, () -> table().getActionMap()
-                .get("thing.Remove from the library")
-                .actionPerformed(new java.awt.event.ActionEvent(table(), 0, "")));
+        Panels.perform(
+                desk,
+                () -> table().getActionMap()
+                        .get("thing.Remove from the library")
+                        .actionPerformed(new java.awt.event.ActionEvent(table(), 0, "")));
 
         assertThat(desk.nextUndo()).contains("Remove 2 instruments");
         assertThat(desk.snapshot().ofKind(ThingKind.INSTRUMENT).stream().map(Entry::name))

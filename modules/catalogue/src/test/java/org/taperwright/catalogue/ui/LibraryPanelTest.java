@@ -100,7 +100,8 @@ class LibraryPanelTest {
     void only_things_are_renamed_and_only_when_asked_to() {
         assertThat(tree().isPathEditable(tree().getPathForRow(0))).isFalse();
         assertThat(tree().isPathEditable(tree().getPathForRow(1))).isTrue();
-        assertThat(tree().getCellEditor().isCellEditable(new java.util.EventObject(this))).isFalse();
+        assertThat(tree().getCellEditor().isCellEditable(new java.util.EventObject(this)))
+                .isFalse();
         assertThat(tree().getInputMap().get(KeyStroke.getKeyStroke("F2"))).isEqualTo("thing.Rename…");
     }
 
@@ -114,7 +115,9 @@ class LibraryPanelTest {
         assertThat(desk.nextUndo()).contains("Duplicate Fen square 25/.02");
         assertThat(desk.snapshot().ofKind(ThingKind.DESIGN).stream().map(Entry::name))
                 .containsExactly("Fen square 25/.02", "Fen square 25/.02, copy", "Fen square 25/.02, copy 2");
-        assertThat(desk.selected(ThingKind.DESIGN)).isPresent().isNotEqualTo(java.util.Optional.of(SampleLibrary.DESIGN));
+        assertThat(desk.selected(ThingKind.DESIGN))
+                .isPresent()
+                .isNotEqualTo(java.util.Optional.of(SampleLibrary.DESIGN));
     }
 
     @Test
@@ -162,7 +165,7 @@ class LibraryPanelTest {
         List<String> rows = new ArrayList<>();
         for (int row = 0; row < tree().getRowCount(); row++) {
             rows.add(tree().convertValueToText(
-                    tree().getPathForRow(row).getLastPathComponent(), false, false, false, row, false));
+                            tree().getPathForRow(row).getLastPathComponent(), false, false, false, row, false));
         }
         return rows;
     }
@@ -172,8 +175,8 @@ class LibraryPanelTest {
     }
 
     private void act(String words) throws InterruptedException {
-        Panels.perform(desk, () -> tree().getActionMap()
-                .get("thing." + words)
-                .actionPerformed(new ActionEvent(tree(), 0, "")));
+        Panels.perform(
+                desk,
+                () -> tree().getActionMap().get("thing." + words).actionPerformed(new ActionEvent(tree(), 0, "")));
     }
 }

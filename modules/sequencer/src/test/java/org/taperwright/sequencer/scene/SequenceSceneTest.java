@@ -103,7 +103,8 @@ class SequenceSceneTest {
         Point middle = drag.getOriginalLocation(label);
 
         drag.movementStarted(label);
-        drag.setNewLocation(label, new Point(middle.x, middle.y + 3 * scene.layout().laneHeight()));
+        drag.setNewLocation(
+                label, new Point(middle.x, middle.y + 3 * scene.layout().laneHeight()));
         drag.movementFinished(label);
 
         assertThat(asked).containsExactly("move 0 2");

@@ -26,7 +26,8 @@ class PassageWorkTest {
         PassageWork.Passed passed = new PassageWork(Arrangement.of(sequence, snapshot)).run(Progress.NONE);
 
         // by hand: tip 11.5 mm below the orifice, narrow diameter 0.6 - 0.0375 s, instrument 0.25 + 0.06 (11.5 - s):
-        // at the orifice 0.94 - 0.60 mm on top of an earlier 20/.04 of 0.66 mm; the greatest excess is over the narrow side
+        // at the orifice 0.94 - 0.60 mm on top of an earlier 20/.04 of 0.66 mm; the greatest excess is over the narrow
+        // side
         assertThat(passed.steps()).hasSize(3).allMatch(Optional::isPresent);
         assertThat(passed.steps().get(2).orElseThrow().greatestExcessMm())
                 .isCloseTo((0.25 + 0.06 * 11.5) - (0.20 + 0.04 * 11.5), within(1e-9));
@@ -36,10 +37,11 @@ class PassageWorkTest {
     void a_step_whose_instrument_is_gone_is_remarked_and_the_others_keep_their_numbers() {
         Map<ThingId, Entry> entries = new HashMap<>(snapshot.entries());
         entries.remove(SampleSequence.HAND);
-        Sequence fast = SequenceEdits.speed(sequence, 2, Optional.of(5000.0)).orElseThrow().after();
+        Sequence fast = SequenceEdits.speed(sequence, 2, Optional.of(5000.0))
+                .orElseThrow()
+                .after();
 
-        PassageWork.Passed passed =
-                new PassageWork(Arrangement.of(fast, new Snapshot(2, entries))).run(Progress.NONE);
+        PassageWork.Passed passed = new PassageWork(Arrangement.of(fast, new Snapshot(2, entries))).run(Progress.NONE);
 
         assertThat(passed.steps().get(0)).isEmpty();
         assertThat(passed.steps().get(1)).isPresent();

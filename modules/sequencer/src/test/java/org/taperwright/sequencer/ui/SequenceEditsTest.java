@@ -23,8 +23,8 @@ class SequenceEditsTest {
 
     @Test
     void a_new_step_goes_to_the_working_length_at_the_makers_speed_and_torque() {
-        SequenceEdits.Edit edit =
-                SequenceEdits.add(sequence, 1, List.of(SampleSequence.EXTRA), snapshot).orElseThrow();
+        SequenceEdits.Edit edit = SequenceEdits.add(sequence, 1, List.of(SampleSequence.EXTRA), snapshot)
+                .orElseThrow();
 
         assertThat(edit.name()).isEqualTo("Add step 2, Fen rotary 30");
         Step added = edit.after().steps().get(1);
@@ -50,31 +50,42 @@ class SequenceEditsTest {
     @Test
     void several_instruments_keep_their_order_and_things_that_are_none_are_left_out() {
         SequenceEdits.Edit edit = SequenceEdits.add(
-                        sequence,
-                        9,
-                        List.of(SampleSequence.EXTRA, SampleSequence.CANAL, SampleSequence.HAND),
-                        snapshot)
+                        sequence, 9, List.of(SampleSequence.EXTRA, SampleSequence.CANAL, SampleSequence.HAND), snapshot)
                 .orElseThrow();
 
         assertThat(edit.name()).isEqualTo("Add steps 4 to 5");
         assertThat(edit.after().steps().subList(3, 5))
                 .extracting(Step::instrument)
                 .containsExactly(SampleSequence.EXTRA, SampleSequence.HAND);
-        assertThat(SequenceEdits.add(sequence, 0, List.of(SampleSequence.MOTOR), snapshot)).isEmpty();
+        assertThat(SequenceEdits.add(sequence, 0, List.of(SampleSequence.MOTOR), snapshot))
+                .isEmpty();
     }
 
     @Test
     void every_field_of_a_step_is_named_with_its_value() {
         assertThat(SequenceEdits.depth(sequence, 2, 16.5).orElseThrow().name()).isEqualTo("Step 3 depth 16.5 mm");
-        assertThat(SequenceEdits.motion(sequence, 1, Motion.RECIPROCATION).orElseThrow().name())
+        assertThat(SequenceEdits.motion(sequence, 1, Motion.RECIPROCATION)
+                        .orElseThrow()
+                        .name())
                 .isEqualTo("Step 2 motion reciprocation");
-        assertThat(SequenceEdits.speed(sequence, 1, Optional.of(350.0)).orElseThrow().name())
+        assertThat(SequenceEdits.speed(sequence, 1, Optional.of(350.0))
+                        .orElseThrow()
+                        .name())
                 .isEqualTo("Step 2 speed 350 rpm");
-        assertThat(SequenceEdits.torque(sequence, 1, Optional.of(15.0)).orElseThrow().name())
+        assertThat(SequenceEdits.torque(sequence, 1, Optional.of(15.0))
+                        .orElseThrow()
+                        .name())
                 .isEqualTo("Step 2 torque limit 1.5 N·cm");
-        assertThat(SequenceEdits.speed(sequence, 1, Optional.empty()).orElseThrow().name())
+        assertThat(SequenceEdits.speed(sequence, 1, Optional.empty())
+                        .orElseThrow()
+                        .name())
                 .isEqualTo("Step 2 speed not set");
-        assertThat(SequenceEdits.strokes(sequence, 0, 5).orElseThrow().after().steps().get(0).strokes())
+        assertThat(SequenceEdits.strokes(sequence, 0, 5)
+                        .orElseThrow()
+                        .after()
+                        .steps()
+                        .get(0)
+                        .strokes())
                 .isEqualTo(5);
     }
 
@@ -84,7 +95,8 @@ class SequenceEditsTest {
         assertThat(SequenceEdits.depth(sequence, 3, 10)).isEmpty();
         assertThat(SequenceEdits.move(sequence, 0, 3)).isEmpty();
         assertThat(SequenceEdits.remove(sequence, -1)).isEmpty();
-        assertThat(SequenceEdits.canal(sequence, SampleSequence.CANAL, snapshot)).isEmpty();
+        assertThat(SequenceEdits.canal(sequence, SampleSequence.CANAL, snapshot))
+                .isEmpty();
         assertThat(SequenceEdits.rename(sequence, " ")).isEmpty();
     }
 

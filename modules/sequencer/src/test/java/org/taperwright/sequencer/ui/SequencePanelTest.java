@@ -121,7 +121,8 @@ class SequencePanelTest {
                         SampleSequence.NARROW,
                         desk.snapshot().entry(SampleSequence.WIDE).orElseThrow().thing()))));
 
-        assertThat(content().lanes().get(1).geometry().orElseThrow().greatestExcessMm()).isGreaterThan(before);
+        assertThat(content().lanes().get(1).geometry().orElseThrow().greatestExcessMm())
+                .isGreaterThan(before);
         assertThat(content().lanes().get(1).outdated()).isFalse();
     }
 
@@ -145,8 +146,7 @@ class SequencePanelTest {
 
     @Test
     void checks_speak_of_what_is_out_of_the_motors_range() throws InterruptedException {
-        perform(() -> panel.board()
-                .apply(SequenceEdits.speed(sequence(), 1, Optional.of(900.0))));
+        perform(() -> panel.board().apply(SequenceEdits.speed(sequence(), 1, Optional.of(900.0))));
 
         assertThat(find(panel, "fault.steps[1].speedRpm")).isNotNull();
     }
