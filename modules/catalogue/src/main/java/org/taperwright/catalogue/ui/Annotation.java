@@ -27,7 +27,8 @@ final class Annotation {
             case MOTOR -> ((Motor) entry.thing()).cordless() ? "cordless" : "corded";
             case CANAL -> String.format(Locale.ROOT, "%.1f mm", ((Canal) entry.thing()).workingLengthMm());
             case SEQUENCE -> counted(((Sequence) entry.thing()).steps().size(), "step");
-            case COMPARISON -> counted(((SavedComparison) entry.thing()).designs().size(), "design");
+            case COMPARISON ->
+                counted(((SavedComparison) entry.thing()).designs().size(), "design");
         };
     }
 

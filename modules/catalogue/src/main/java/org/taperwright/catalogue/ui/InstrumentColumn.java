@@ -10,26 +10,42 @@ import org.taperwright.shaping.instrument.Window;
 enum InstrumentColumn {
     SIZE("Size", "Size and colour by ISO 3630-1", row -> row.designation().size()),
     TAPER("Taper", "Taper next to the tip, mm/mm", row -> row.designation().taper()),
-    COURSE("Course", "How the taper goes on towards the handle", row ->
-            row.designation().course().word()),
+    COURSE(
+            "Course",
+            "How the taper goes on towards the handle",
+            row -> row.designation().course().word()),
     NAME("Name", "What people call it", row -> row.instrument().name()),
     TYPE("Type", "The trade's type", row -> row.instrument().type()),
-    LENGTH("Length (mm)", "From the tip to the handle, mm", row ->
-            row.instrument().design().lengthMm()),
+    LENGTH(
+            "Length (mm)",
+            "From the tip to the handle, mm",
+            row -> row.instrument().design().lengthMm()),
     SECTION("Section", "The section next to the tip", InstrumentRow::section),
     ALLOY("Alloy", "What it is made of", InstrumentRow::alloy),
-    MOTION("Motion", "The motion it is meant for", row ->
-            row.instrument().design().motion().word()),
-    DRIVE("Drive", "Held by hand or driven by a motor", row ->
-            row.instrument().drive().word()),
-    DESIGN("Design", "Whether the design is known or assumed from the type", row ->
-            row.instrument().designAssumed() ? "assumed" : "known"),
-    SPEED("Speed (rpm)", "Speed window of the maker, revolutions per minute", row ->
-            range(row.instrument().speedRpm(), 1, "%.0f")),
-    TORQUE("Torque (N·cm)", "Torque window of the maker, N·cm", row ->
-            range(row.instrument().torqueNmm(), 10, "%.1f")),
-    USES("Uses", "Uses the maker allows", row ->
-            row.instrument().usesAllowed() == 0
+    MOTION(
+            "Motion",
+            "The motion it is meant for",
+            row -> row.instrument().design().motion().word()),
+    DRIVE(
+            "Drive",
+            "Held by hand or driven by a motor",
+            row -> row.instrument().drive().word()),
+    DESIGN(
+            "Design",
+            "Whether the design is known or assumed from the type",
+            row -> row.instrument().designAssumed() ? "assumed" : "known"),
+    SPEED(
+            "Speed (rpm)",
+            "Speed window of the maker, revolutions per minute",
+            row -> range(row.instrument().speedRpm(), 1, "%.0f")),
+    TORQUE(
+            "Torque (N·cm)",
+            "Torque window of the maker, N·cm",
+            row -> range(row.instrument().torqueNmm(), 10, "%.1f")),
+    USES(
+            "Uses",
+            "Uses the maker allows",
+            row -> row.instrument().usesAllowed() == 0
                     ? ""
                     : Integer.toString(row.instrument().usesAllowed())),
     MAKER("Maker", "Who makes it", row -> row.instrument().maker()),
@@ -71,8 +87,10 @@ enum InstrumentColumn {
             return Comparator.comparingDouble(row -> ((Number) value(row)).doubleValue());
         }
         return switch (this) {
-            case SPEED -> Comparator.comparingDouble(row -> least(row.instrument().speedRpm()));
-            case TORQUE -> Comparator.comparingDouble(row -> least(row.instrument().torqueNmm()));
+            case SPEED ->
+                Comparator.comparingDouble(row -> least(row.instrument().speedRpm()));
+            case TORQUE ->
+                Comparator.comparingDouble(row -> least(row.instrument().torqueNmm()));
             case USES -> Comparator.comparingInt(row -> row.instrument().usesAllowed());
             default -> Comparator.comparing(row -> (String) value(row), NaturalOrder.OF_NAMES);
         };

@@ -45,12 +45,14 @@ final class InstrumentSorter extends RowSorter<InstrumentTableModel> {
     @Override
     public void toggleSortOrder(int column) {
         boolean first = !keys.isEmpty() && keys.get(0).getColumn() == column;
-        SortOrder order = first && keys.get(0).getSortOrder() == SortOrder.ASCENDING
-                ? SortOrder.DESCENDING
-                : SortOrder.ASCENDING;
+        SortOrder order =
+                first && keys.get(0).getSortOrder() == SortOrder.ASCENDING ? SortOrder.DESCENDING : SortOrder.ASCENDING;
         List<SortKey> next = new ArrayList<>();
         next.add(new SortKey(column, order));
-        keys.stream().filter(key -> key.getColumn() != column).limit(MOST_KEYS - 1L).forEach(next::add);
+        keys.stream()
+                .filter(key -> key.getColumn() != column)
+                .limit(MOST_KEYS - 1L)
+                .forEach(next::add);
         setSortKeys(next);
     }
 
@@ -131,7 +133,8 @@ final class InstrumentSorter extends RowSorter<InstrumentTableModel> {
     private Comparator<InstrumentRow> comparator() {
         Comparator<InstrumentRow> comparator = Comparator.comparing(InstrumentRow::id);
         for (int i = keys.size() - 1; i >= 0; i--) {
-            Comparator<InstrumentRow> next = InstrumentColumn.values()[keys.get(i).getColumn()].order();
+            Comparator<InstrumentRow> next =
+                    InstrumentColumn.values()[keys.get(i).getColumn()].order();
             comparator = (keys.get(i).getSortOrder() == SortOrder.DESCENDING ? next.reversed() : next)
                     .thenComparing(comparator);
         }

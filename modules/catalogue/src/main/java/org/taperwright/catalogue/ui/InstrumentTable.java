@@ -47,7 +47,6 @@ final class InstrumentTable extends JTable {
         setShowGrid(false);
         setIntercellSpacing(new Dimension(0, 0));
         setFillsViewportHeight(true);
-        setDragEnabled(true);
         setTransferHandler(new ThingDrag(this::selectedThings));
         if (getTableHeader().getDefaultRenderer() instanceof JLabel heading) {
             heading.setHorizontalAlignment(JLabel.LEADING);
@@ -61,6 +60,13 @@ final class InstrumentTable extends JTable {
                 }
             }
         });
+    }
+
+    /** Dragging needs a display, so it is switched on where there is one. */
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        setDragEnabled(true);
     }
 
     /** Makes columns as wide as their headings and a sample of their cells need, within reason. */
@@ -186,7 +192,8 @@ final class InstrumentTable extends JTable {
         @Override
         public Component getTableCellRendererComponent(
                 JTable table, Object value, boolean selected, boolean focused, int row, int column) {
-            String taper = Shown.taper(((InstrumentTable) table).row(row).designation().taper());
+            String taper =
+                    Shown.taper(((InstrumentTable) table).row(row).designation().taper());
             return super.getTableCellRendererComponent(table, taper, selected, focused, row, column);
         }
     }

@@ -72,7 +72,8 @@ final class LibraryEdits {
         }
         Set<String> headings = new HashSet<>();
         entries.forEach(entry -> headings.add(entry.kind().heading().toLowerCase(Locale.ROOT)));
-        return entries.size() + " " + (headings.size() == 1 ? headings.iterator().next() : "things");
+        return entries.size() + " "
+                + (headings.size() == 1 ? headings.iterator().next() : "things");
     }
 
     private static Set<String> names(Snapshot snapshot) {

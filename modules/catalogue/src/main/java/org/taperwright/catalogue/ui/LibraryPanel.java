@@ -39,8 +39,9 @@ public final class LibraryPanel extends JPanel {
         tree = new LibraryTree(model);
         tree.onOpen(desk::open);
         tree.addTreeSelectionListener(event -> tell());
-        ThingActions.on(tree, edits, desk, tree::selectedThings, () -> tree.startEditingAtPath(tree.getLeadSelectionPath()));
-        search.onChange(this::searched);
+        ThingActions.on(
+                tree, edits, desk, tree::selectedThings, () -> tree.startEditingAtPath(tree.getLeadSelectionPath()));
+        search.onChange(() -> show(desk.snapshot()));
         search.onDown(tree::requestFocusInWindow);
         JPanel top = new JPanel(new BorderLayout());
         top.setBorder(Spacing.around(Spacing.NEAR));
@@ -88,16 +89,9 @@ public final class LibraryPanel extends JPanel {
         super.removeNotify();
     }
 
-    private void searched() {
-        show(desk.snapshot());
-        if (!search.words().none()) {
-            tree.openAll();
-        }
-    }
-
     private void show(Snapshot snapshot) {
         following = true;
-        tree.keeping(() -> model.show(snapshot, search.words()));
+        tree.keeping(!search.words().none(), () -> model.show(snapshot, search.words()));
         following = false;
         boolean nothing = model.count() == 0;
         cards.show(below, !nothing ? THINGS : search.words().none() ? NOTHING : NOT_FOUND);

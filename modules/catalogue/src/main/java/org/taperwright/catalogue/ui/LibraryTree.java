@@ -4,8 +4,8 @@ import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.EventObject;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -14,6 +14,8 @@ import javax.swing.DefaultCellEditor;
 import javax.swing.JTextField;
 import javax.swing.JTree;
 import javax.swing.KeyStroke;
+import javax.swing.event.TreeExpansionEvent;
+import javax.swing.event.TreeExpansionListener;
 import javax.swing.tree.TreePath;
 import javax.swing.tree.TreeSelectionModel;
 import org.jspecify.annotations.Nullable;
@@ -26,7 +28,9 @@ final class LibraryTree extends JTree {
     private static final int OPEN_AT_FIRST = 40;
 
     private final transient LibraryTreeModel library;
-    private final transient Set<ThingKind> seen = new HashSet<>();
+    private final transient Set<ThingKind> seen = EnumSet.noneOf(ThingKind.class);
+    private final transient Set<ThingKind> open = EnumSet.noneOf(ThingKind.class);
+    private boolean arranging;
 
     LibraryTree(LibraryTreeModel model) {
         super(model);
@@ -41,9 +45,16 @@ final class LibraryTree extends JTree {
         setEditable(true);
         setInvokesStopCellEditing(true);
         getSelectionModel().setSelectionMode(TreeSelectionModel.DISCONTIGUOUS_TREE_SELECTION);
-        setDragEnabled(true);
         setTransferHandler(new ThingDrag(this::selectedThings));
+        rememberExpansion();
         fitRows();
+    }
+
+    /** Dragging needs a display, so it is switched on where there is one. */
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        setDragEnabled(true);
     }
 
     /** Calls back when a person opens a thing, by a double click or Enter. */
@@ -100,35 +111,45 @@ final class LibraryTree extends JTree {
         }
     }
 
-    /** Runs a change of the model and puts selection and expansion back after it. */
-    void keeping(Runnable change) {
+    /**
+     * Runs a change of the model and puts selection and expansion back after it.
+     *
+     * @param searching whether a search narrows the tree: then every heading opens, without being remembered as open
+     */
+    void keeping(boolean searching, Runnable change) {
         List<ThingId> selected = selectedThings();
-        Set<Object> open = new HashSet<>();
-        for (int row = 0; row < getRowCount(); row++) {
-            if (isExpanded(row)) {
-                open.add(getPathForRow(row).getLastPathComponent());
-            }
-        }
+        arranging = true;
         change.run();
         for (int i = library.getChildCount(library.getRoot()) - 1; i >= 0; i--) {
-            LibraryTreeModel.Heading heading =
-                    (LibraryTreeModel.Heading) library.getChild(library.getRoot(), i);
+            LibraryTreeModel.Heading heading = (LibraryTreeModel.Heading) library.getChild(library.getRoot(), i);
             int count = library.count(heading);
-            boolean atFirst = count > 0 && seen.add(heading.kind()) && count <= OPEN_AT_FIRST;
-            if (atFirst || open.contains(heading)) {
+            if (!searching && count > 0 && seen.add(heading.kind()) && count <= OPEN_AT_FIRST) {
+                open.add(heading.kind());
+            }
+            if (searching || open.contains(heading.kind())) {
                 expandPath(new TreePath(new Object[] {library.getRoot(), heading}));
             }
         }
+        arranging = false;
         selected.forEach(id -> library.path(id).ifPresent(this::addSelectionPath));
     }
 
-    /** Opens every heading, so that what a search found is seen. */
-    void openAll() {
-        for (int row = 0; row < getRowCount(); row++) {
-            if (getPathForRow(row).getLastPathComponent() instanceof LibraryTreeModel.Heading) {
-                expandRow(row);
+    private void rememberExpansion() {
+        addTreeExpansionListener(new TreeExpansionListener() {
+            @Override
+            public void treeExpanded(TreeExpansionEvent event) {
+                if (!arranging && event.getPath().getLastPathComponent() instanceof LibraryTreeModel.Heading heading) {
+                    open.add(heading.kind());
+                }
             }
-        }
+
+            @Override
+            public void treeCollapsed(TreeExpansionEvent event) {
+                if (!arranging && event.getPath().getLastPathComponent() instanceof LibraryTreeModel.Heading heading) {
+                    open.remove(heading.kind());
+                }
+            }
+        });
     }
 
     @Override

@@ -35,10 +35,9 @@ final class QuickEntryBar extends JPanel {
 
     private final JTextField sizes = new JTextField("25", 6);
     private final QuantityField taper = new QuantityField("entry.taper", "Taper", QuantityKind.taper());
-    private final ChoiceField<String> type =
-            new ChoiceField<>("entry.type", "Type", List.of(PLAIN_TYPE), word -> word);
-    private final ChoiceField<Double> length = new ChoiceField<>(
-            "entry.length", "Length", LENGTHS, value -> String.format(Locale.ROOT, "%.0f mm", value));
+    private final ChoiceField<String> type = new ChoiceField<>("entry.type", "Type", List.of(PLAIN_TYPE), word -> word);
+    private final ChoiceField<Double> length =
+            new ChoiceField<>("entry.length", "Length", LENGTHS, value -> String.format(Locale.ROOT, "%.0f mm", value));
     private final JButton add = new JButton("Add");
     private final JLabel outcome = new JLabel(" ");
     private final transient Supplier<List<InstrumentRow>> known;

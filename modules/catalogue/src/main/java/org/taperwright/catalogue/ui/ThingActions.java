@@ -32,10 +32,13 @@ final class ThingActions {
      * @param selection the things selected at the moment
      * @param rename begins renaming the one thing selected
      */
-    static void on(
-            JComponent on, LibraryEdits edits, Desk desk, Supplier<List<ThingId>> selection, Runnable rename) {
+    static void on(JComponent on, LibraryEdits edits, Desk desk, Supplier<List<ThingId>> selection, Runnable rename) {
         ThingActions actions = new ThingActions(on, selection);
-        actions.add("Open", KeyStroke.getKeyStroke("ENTER"), true, () -> desk.open(selection.get().get(0)));
+        actions.add(
+                "Open",
+                KeyStroke.getKeyStroke("ENTER"),
+                true,
+                () -> desk.open(selection.get().get(0)));
         actions.add("Rename…", KeyStroke.getKeyStroke("F2"), true, rename);
         actions.add(
                 "Duplicate",

@@ -30,8 +30,13 @@ final class BendingFigure extends JPanel {
             SeriesLook look = looks.get(i);
             compared.assessment(i).ifPresent(assessment -> {
                 curves.add(curve(assessment, look));
-                assessment.bending().limit().ifPresent(limit -> limits.merge(
-                        limit.valueNmm(), "size " + size(assessment), (a, b) -> a.equals(b) ? a : a + ", " + b));
+                assessment
+                        .bending()
+                        .limit()
+                        .ifPresent(limit -> limits.merge(
+                                limit.valueNmm(),
+                                "size " + size(assessment),
+                                (a, b) -> a.equals(b) ? a : a + ", " + b));
             });
         }
         List<Plot.Rule> rules = limits.entrySet().stream()

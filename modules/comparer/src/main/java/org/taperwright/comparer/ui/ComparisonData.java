@@ -21,7 +21,8 @@ final class ComparisonData {
                 headers.add(member.name() + ", high");
                 headers.add(member.name() + ", ratio to datum");
             }
-            compared.comparison().ifPresent(comparison -> comparison.rows().forEach(row -> rows.add(line(compared, row))));
+            compared.comparison()
+                    .ifPresent(comparison -> comparison.rows().forEach(row -> rows.add(line(compared, row))));
         });
         return new DataTable(headers, rows);
     }
@@ -47,6 +48,8 @@ final class ComparisonData {
                 Double.toString(cell.reading().value()),
                 cell.reading().band().map(Band::low).map(Object::toString).orElse(""),
                 cell.reading().band().map(Band::high).map(Object::toString).orElse(""),
-                ratios && cell.ratio().isPresent() ? Double.toString(cell.ratio().getAsDouble()) : "");
+                ratios && cell.ratio().isPresent()
+                        ? Double.toString(cell.ratio().getAsDouble())
+                        : "");
     }
 }

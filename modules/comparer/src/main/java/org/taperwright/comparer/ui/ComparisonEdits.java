@@ -35,8 +35,7 @@ final class ComparisonEdits {
             return Optional.empty();
         }
         String others = names.size() == 1 ? "" : " and " + (names.size() - 1) + " more";
-        return Optional.of(
-                new Edit("Compare " + names.get(0) + others, with(comparison, designs, comparison.datum())));
+        return Optional.of(new Edit("Compare " + names.get(0) + others, with(comparison, designs, comparison.datum())));
     }
 
     /** Takes a design out; when it was the datum, the first that remains becomes the datum. */

@@ -17,8 +17,7 @@ import org.taperwright.workbench.ui.Spacing;
 /** Name, datum, a button to add designs, and a word on whether the numbers are current. */
 final class ComparisonHeader extends JPanel {
     private final NameField name = new NameField("comparison.name", "Name of the comparison");
-    private final ChoiceField<Member> datum =
-            new ChoiceField<>("comparison.datum", "Datum", List.of(), Member::name);
+    private final ChoiceField<Member> datum = new ChoiceField<>("comparison.datum", "Datum", List.of(), Member::name);
     private final JButton add = new JButton("Add design…");
     private final JLabel state = new JLabel(" ");
 

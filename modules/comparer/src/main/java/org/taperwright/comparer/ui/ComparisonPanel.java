@@ -94,8 +94,7 @@ public final class ComparisonPanel extends JPanel {
         Action compare = new AbstractAction("Choose designs…") {
             @Override
             public void actionPerformed(ActionEvent event) {
-                take(DesignChooser.ask(
-                        ComparisonPanel.this, "Designs to compare", desk.snapshot(), Set.of()));
+                take(DesignChooser.ask(ComparisonPanel.this, "Designs to compare", desk.snapshot(), Set.of()));
             }
         };
         return new EmptyState(
@@ -198,8 +197,9 @@ public final class ComparisonPanel extends JPanel {
     }
 
     private void apply(Optional<ComparisonEdits.Edit> edit) {
-        current().ifPresent(id -> edit.ifPresent(
-                change -> desk.edit(change.name(), List.of(new Change.Put(id, change.after())))));
+        current()
+                .ifPresent(id -> edit.ifPresent(
+                        change -> desk.edit(change.name(), List.of(new Change.Put(id, change.after())))));
     }
 
     private void rename(String name) {
@@ -211,8 +211,9 @@ public final class ComparisonPanel extends JPanel {
     }
 
     private void askForDesigns() {
-        comparison().ifPresent(saved -> take(DesignChooser.ask(
-                this, "Designs to add", desk.snapshot(), new HashSet<>(saved.designs()))));
+        comparison()
+                .ifPresent(saved -> take(
+                        DesignChooser.ask(this, "Designs to add", desk.snapshot(), new HashSet<>(saved.designs()))));
     }
 
     /** Adds designs to the comparison shown, or begins a new one with them when none is. */

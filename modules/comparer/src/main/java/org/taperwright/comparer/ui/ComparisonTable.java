@@ -99,8 +99,8 @@ final class ComparisonTable extends JTable {
             int height = prepareRenderer(names, row, 0).getPreferredSize().height;
             if (metrics.row(row) instanceof TableRow.MetricLine && getColumnCount() > ComparisonTableModel.LEADING) {
                 for (int column = ComparisonTableModel.LEADING; column < getColumnCount(); column++) {
-                    height = Math.max(
-                            height, prepareRenderer(cells, row, column).getPreferredSize().height);
+                    height =
+                            Math.max(height, prepareRenderer(cells, row, column).getPreferredSize().height);
                 }
             }
             setRowHeight(row, height);

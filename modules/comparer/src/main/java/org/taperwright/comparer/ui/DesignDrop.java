@@ -27,13 +27,11 @@ final class DesignDrop extends TransferHandler {
 
     @Override
     public boolean importData(TransferSupport support) {
-        List<Member> members = ThingTransfer.from(support.getTransferable())
-                .map(ThingTransfer::ids)
-                .orElse(List.of())
-                .stream()
-                .map(this::member)
-                .flatMap(Optional::stream)
-                .toList();
+        List<Member> members =
+                ThingTransfer.from(support.getTransferable()).map(ThingTransfer::ids).orElse(List.of()).stream()
+                        .map(this::member)
+                        .flatMap(Optional::stream)
+                        .toList();
         if (members.isEmpty()) {
             return false;
         }

@@ -27,8 +27,8 @@ final class LabelPlaces {
      */
     LabelPlaces(Rectangle2D figure, List<Point2D> points, double reach) {
         this.figure = figure;
-        points.forEach(point -> taken.add(
-                new Rectangle2D.Double(point.getX() - reach, point.getY() - reach, 2 * reach, 2 * reach)));
+        points.forEach(point ->
+                taken.add(new Rectangle2D.Double(point.getX() - reach, point.getY() - reach, 2 * reach, 2 * reach)));
     }
 
     /** The place of a label of a size beside a point; it counts as taken from then on. */
@@ -64,8 +64,7 @@ final class LabelPlaces {
                 places.add(new Rectangle2D.Double(x, y, width, height));
             }
         }
-        places.sort(Comparator.comparingDouble(
-                place -> point.distanceSq(place.getCenterX(), place.getCenterY())));
+        places.sort(Comparator.comparingDouble(place -> point.distanceSq(place.getCenterX(), place.getCenterY())));
         return places;
     }
 

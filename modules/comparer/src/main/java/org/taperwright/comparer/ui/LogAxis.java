@@ -21,8 +21,10 @@ record LogAxis(double low, double high) {
     /** The axis that fits ratios. */
     static LogAxis of(DoubleStream ratios) {
         double[] logs = ratios.map(Math::log).toArray();
-        double least = Math.min(-Math.log(LEAST_REACH), DoubleStream.of(logs).min().orElse(0));
-        double most = Math.max(Math.log(LEAST_REACH), DoubleStream.of(logs).max().orElse(0));
+        double least =
+                Math.min(-Math.log(LEAST_REACH), DoubleStream.of(logs).min().orElse(0));
+        double most =
+                Math.max(Math.log(LEAST_REACH), DoubleStream.of(logs).max().orElse(0));
         double margin = MARGIN * (most - least);
         return new LogAxis(Math.exp(least - margin), Math.exp(most + margin));
     }
@@ -41,8 +43,7 @@ record LogAxis(double low, double high) {
     List<Double> ticks(double length, double room) {
         List<Double> kept = new ArrayList<>(List.of(1.0));
         for (double tick : ticks()) {
-            boolean apart = kept.stream()
-                    .allMatch(other -> Math.abs(share(tick) - share(other)) * length >= room);
+            boolean apart = kept.stream().allMatch(other -> Math.abs(share(tick) - share(other)) * length >= room);
             if (apart) {
                 kept.add(tick);
             }

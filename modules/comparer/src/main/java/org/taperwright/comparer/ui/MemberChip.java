@@ -68,8 +68,7 @@ final class MemberChip extends JComponent {
         FontMetrics metrics = getFontMetrics(getFont());
         int cross = removable ? CROSS + Spacing.NEAR : 0;
         return new Dimension(
-                SWATCH + 3 * Spacing.NEAR + metrics.stringWidth(words) + cross + 1,
-                metrics.getHeight() + Spacing.NEAR);
+                SWATCH + 3 * Spacing.NEAR + metrics.stringWidth(words) + cross + 1, metrics.getHeight() + Spacing.NEAR);
     }
 
     @Override

@@ -59,9 +59,7 @@ final class MemberHeaderRenderer extends JPanel implements TableCellRenderer {
                     if (compared.datumMember().equals(java.util.Optional.of(member))) {
                         return "datum";
                     }
-                    return compared.datumMember().isPresent()
-                            ? BAR_ENDS
-                            : "value";
+                    return compared.datumMember().isPresent() ? BAR_ENDS : "value";
                 })
                 .orElse("");
     }
@@ -87,14 +85,20 @@ final class MemberHeaderRenderer extends JPanel implements TableCellRenderer {
         g.setColor(getForeground());
         g.setFont(Ink.headingFont());
         int textStart = 2 * Spacing.NEAR + SWATCH;
-        g.drawString(ShortText.cut(this, g.getFontMetrics(), name, getWidth() - textStart - Spacing.TIGHT), textStart, top + metrics.getAscent());
+        g.drawString(
+                ShortText.cut(this, g.getFontMetrics(), name, getWidth() - textStart - Spacing.TIGHT),
+                textStart,
+                top + metrics.getAscent());
         g.setColor(Ink.quiet());
         g.setFont(Ink.smallFont());
         int second = top + metrics.getHeight() + metrics.getAscent();
         if (beneath.equals(BAR_ENDS)) {
             scale(g, second);
         } else {
-            g.drawString(ShortText.cut(this, g.getFontMetrics(), beneath, getWidth() - Spacing.NEAR - Spacing.TIGHT), Spacing.NEAR, second);
+            g.drawString(
+                    ShortText.cut(this, g.getFontMetrics(), beneath, getWidth() - Spacing.NEAR - Spacing.TIGHT),
+                    Spacing.NEAR,
+                    second);
         }
         g.setColor(Ink.grid());
         g.fillRect(getWidth() - 1, 0, 1, getHeight());

@@ -105,13 +105,18 @@ final class MetricCellRenderer extends JPanel implements TableCellRenderer {
                 getWidth() - Spacing.NEAR - small.stringWidth(cell.ratioWords()),
                 beside(cell) ? baseline : baseline + metrics.getHeight());
         if (cell.ratio().isPresent()) {
-            bar(g, Spacing.TIGHT + metrics.getHeight() + small.getHeight() / 2.0, cell.ratio().getAsDouble());
+            bar(
+                    g,
+                    Spacing.TIGHT + metrics.getHeight() + small.getHeight() / 2.0,
+                    cell.ratio().getAsDouble());
         }
         if (!cell.band().isEmpty()) {
             g.setFont(Ink.smallFont());
             g.setColor(selected ? getForeground() : Ink.quiet());
             g.drawString(
-                    cell.band(), Spacing.NEAR, baseline + metrics.getDescent() + 1 + small.getHeight() + small.getAscent());
+                    cell.band(),
+                    Spacing.NEAR,
+                    baseline + metrics.getDescent() + 1 + small.getHeight() + small.getAscent());
         }
         g.dispose();
     }

@@ -43,7 +43,10 @@ final class MetricNameRenderer extends JPanel implements TableCellRenderer {
     }
 
     private static String particulars(Metric metric) {
-        return Stream.of(metric.unit(), ComparisonTableModel.wanted(metric), metric.standing().word())
+        return Stream.of(
+                        metric.unit(),
+                        ComparisonTableModel.wanted(metric),
+                        metric.standing().word())
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
     }

@@ -66,14 +66,16 @@ final class ProfilesFigure extends JPanel {
             for (int i = 0; i < shown.members().size(); i++) {
                 String name = shown.members().get(i).name();
                 SeriesLook look = looks.get(i);
-                shown.assessment(i).ifPresent(assessment -> curves.add(new Plot.Curve(
-                        name,
-                        look,
-                        Plot.Style.LINE,
-                        assessment.profile().points().stream()
-                                .map(point -> new Plot.Spot(
-                                        point.levelMm(), quantity.value().applyAsDouble(point)))
-                                .toList())));
+                shown.assessment(i)
+                        .ifPresent(assessment -> curves.add(new Plot.Curve(
+                                name,
+                                look,
+                                Plot.Style.LINE,
+                                assessment.profile().points().stream()
+                                        .map(point -> new Plot.Spot(
+                                                point.levelMm(),
+                                                quantity.value().applyAsDouble(point)))
+                                        .toList())));
             }
         });
         plot.setPlot(Plot.of(

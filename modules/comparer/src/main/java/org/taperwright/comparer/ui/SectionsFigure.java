@@ -59,7 +59,10 @@ final class SectionsFigure extends JPanel {
         for (int i = 0; i < newCompared.members().size(); i++) {
             longest = Math.max(
                     longest,
-                    newCompared.assessment(i).map(a -> a.design().workingPartMm()).orElse(0.0));
+                    newCompared
+                            .assessment(i)
+                            .map(a -> a.design().workingPartMm())
+                            .orElse(0.0));
         }
         level.setMaximum((int) Math.floor(Math.max(1, longest) * STEPS_PER_MM));
         draw();

@@ -118,10 +118,8 @@ final class TradeOffMap extends Drawing {
             double y = area.getMaxY() - up.share(tick) * area.getHeight();
             rule(g, new Line2D.Double(area.getX(), y, area.getMaxX(), y), tick == 1);
             String text = LogAxis.words(tick);
-            g.drawString(
-                    text,
-                    (float) area.getX() - Spacing.TIGHT - metrics.stringWidth(text),
-                    (float) (y + metrics.getAscent() / 2.0 - 1));
+            g.drawString(text, (float) area.getX() - Spacing.TIGHT - metrics.stringWidth(text), (float)
+                    (y + metrics.getAscent() / 2.0 - 1));
         }
         g.setColor(Ink.text());
         centred(g, "Flexibility, ratio to datum", area.getCenterX(), getHeight() - Spacing.NEAR);

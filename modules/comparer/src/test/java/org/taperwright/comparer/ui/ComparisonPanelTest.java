@@ -57,8 +57,7 @@ class ComparisonPanelTest {
     @Test
     void the_table_shows_what_the_engine_computes() {
         Design steel = desk.snapshot().thing(SampleDesigns.STEEL, Design.class).orElseThrow();
-        AssessmentResult.Assessed assessed =
-                (AssessmentResult.Assessed) Assessments.of(steel, Progress.NONE);
+        AssessmentResult.Assessed assessed = (AssessmentResult.Assessed) Assessments.of(steel, Progress.NONE);
 
         assertThat(cell("bendingMoment", "Bending moment at 45°", 0).value())
                 .isEqualTo(Shown.number(assessed.assessment().bending().momentNmm()));
@@ -116,8 +115,8 @@ class ComparisonPanelTest {
     void a_design_dropped_joins_the_comparison() throws InterruptedException {
         boolean[] taken = new boolean[1];
         perform(() -> taken[0] = panel.getTransferHandler()
-                .importData(new TransferHandler.TransferSupport(
-                        panel, new ThingTransfer(List.of(SampleDesigns.EXTRA)))));
+                .importData(
+                        new TransferHandler.TransferSupport(panel, new ThingTransfer(List.of(SampleDesigns.EXTRA)))));
 
         assertThat(taken[0]).isTrue();
         assertThat(desk.nextUndo()).contains("Compare Fen triangle of steel");
@@ -155,7 +154,8 @@ class ComparisonPanelTest {
 
     @Test
     void a_design_that_cannot_be_computed_keeps_its_column_and_the_others_their_numbers() throws InterruptedException {
-        Design impossible = SampleDesigns.design("Fen superelastic triangle", "no such family", "stainless-steel", 0.02);
+        Design impossible =
+                SampleDesigns.design("Fen superelastic triangle", "no such family", "stainless-steel", 0.02);
         perform(() -> desk.edit("Break it", List.of(new Change.Put(SampleDesigns.TRIANGLE, impossible))));
 
         assertThat(table().getColumnCount()).isEqualTo(1 + 3);
@@ -173,7 +173,12 @@ class ComparisonPanelTest {
 
     @Test
     void selecting_a_row_explains_its_metric_and_names_its_source() throws InterruptedException {
-        ComparisonRow row = model().compared().orElseThrow().comparison().orElseThrow().rows().get(0);
+        ComparisonRow row = model().compared()
+                .orElseThrow()
+                .comparison()
+                .orElseThrow()
+                .rows()
+                .get(0);
         perform(() -> table().setRowSelectionInterval(1, 1));
 
         String words = ((javax.swing.text.JTextComponent) find(panel, "comparison.detail.text")).getText();
@@ -187,7 +192,10 @@ class ComparisonPanelTest {
     void the_map_places_every_design_that_has_both_ratios() {
         Compared compared = model().compared().orElseThrow();
         List<MapPoint> points = MapPoint.of(
-                compared, compared.members().stream().map(m -> new org.taperwright.workbench.ui.SeriesLook(0)).toList());
+                compared,
+                compared.members().stream()
+                        .map(m -> new org.taperwright.workbench.ui.SeriesLook(0))
+                        .toList());
 
         assertThat(points).hasSize(3);
         assertThat(points.get(0).flexibility()).isEqualTo(1);
@@ -198,7 +206,9 @@ class ComparisonPanelTest {
 
     private CellText cell(String id, String label, int member) {
         for (int row = 0; row < model().getRowCount(); row++) {
-            if (model().metric(row).filter(metric -> metric.label().equals(label)).isPresent()) {
+            if (model().metric(row)
+                    .filter(metric -> metric.label().equals(label))
+                    .isPresent()) {
                 return (CellText) model().getValueAt(row, 1 + member);
             }
         }

@@ -26,8 +26,8 @@ class ComparisonPictureTest {
             desk.settle();
             desk.settle();
 
-            BufferedImage picture = Shots.take(
-                    "comparison-" + (dark ? "dark" : "light") + "-" + (int) scale, panel, 1100, 640, scale);
+            BufferedImage picture =
+                    Shots.take("comparison-" + (dark ? "dark" : "light") + "-" + (int) scale, panel, 1100, 640, scale);
 
             Set<Integer> colours = new HashSet<>();
             for (int x = 0; x < picture.getWidth(); x++) {

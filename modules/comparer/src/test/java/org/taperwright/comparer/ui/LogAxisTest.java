@@ -36,10 +36,14 @@ class LogAxisTest {
 
         List<Double> ticks = axis.ticks(300, 40);
 
-        assertThat(ticks).contains(1.0).hasSizeBetween(2, 8).allMatch(tick -> tick >= axis.low() && tick <= axis.high());
+        assertThat(ticks)
+                .contains(1.0)
+                .hasSizeBetween(2, 8)
+                .allMatch(tick -> tick >= axis.low() && tick <= axis.high());
         for (double a : ticks) {
             for (double b : ticks) {
-                assertThat(a == b || Math.abs(axis.share(a) - axis.share(b)) * 300 >= 40).isTrue();
+                assertThat(a == b || Math.abs(axis.share(a) - axis.share(b)) * 300 >= 40)
+                        .isTrue();
             }
         }
     }

@@ -10,7 +10,7 @@ import org.taperwright.workbench.ui.Spacing;
 
 /** The whole definition of a design, from its name to its motion, in one form. */
 final class DefinitionPane extends JPanel {
-    private static final int NARROWEST = 340;
+    private static final int NARROWEST = 384;
 
     DefinitionPane(OpenDesign open, ViewedLevel level) {
         super(new BorderLayout());

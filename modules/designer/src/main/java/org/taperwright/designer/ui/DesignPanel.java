@@ -89,7 +89,7 @@ public final class DesignPanel extends JPanel {
         split.setBorder(null);
         split.setResizeWeight(0.12);
         split.setDividerLocation(DEFINITION_WIDTH);
-        scroll.setMinimumSize(new Dimension(400, 200));
+        scroll.setMinimumSize(new Dimension(300, 200));
         return split;
     }
 

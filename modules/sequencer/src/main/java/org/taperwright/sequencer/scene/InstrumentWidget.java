@@ -85,9 +85,7 @@ final class InstrumentWidget extends SceneWidget {
         g.draw(body);
         double blade = scale.x(lane.depthMm() - design.workingPartMm());
         if (blade > scale.left()) {
-            double half = diameterMm(design, lane.depthMm() - design.workingPartMm())
-                    / 2
-                    * scale.acrossPixelsPerMm();
+            double half = diameterMm(design, lane.depthMm() - design.workingPartMm()) / 2 * scale.acrossPixelsPerMm();
             g.draw(new Line2D.Double(blade, axis - half, blade, axis + half));
         }
     }

@@ -2,6 +2,7 @@ package org.taperwright.sequencer.scene;
 
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
+import java.util.stream.Stream;
 import org.netbeans.api.visual.widget.Scene;
 import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.passage.StepGeometry;
@@ -12,6 +13,7 @@ import org.taperwright.workbench.ui.Spacing;
 /** A step's lane: what was open before the step, the instrument over it, and the numbers beneath each third. */
 final class LaneWidget extends SceneWidget {
     private static final int MARK = 3;
+    private static final int SHORTEST = 2;
     private static final String LEGEND = "<html>Hatched: where the instrument is wider than what was there before, by "
             + "geometry alone, centred in the canal.<br>Beneath each third: the share of its length that is hatched, and "
             + "the volume between instrument and opening.";
@@ -42,7 +44,8 @@ final class LaneWidget extends SceneWidget {
         scale = newScale;
         layout = newLayout;
         place(0, layout.laneTop(lane.index()), layout.width(), layout.laneHeight());
-        setToolTipText(lane.geometry().map(geometry -> LEGEND + "<br>Here: " + LaneContent.wider(geometry) + ".")
+        setToolTipText(lane.geometry()
+                .map(geometry -> LEGEND + "<br>Here: " + LaneContent.wider(geometry) + ".")
                 .orElse(LEGEND));
         label.show(lane, layout);
         instrument.show(content, lane, scale, layout);
@@ -75,37 +78,43 @@ final class LaneWidget extends SceneWidget {
         lane.geometry().ifPresent(geometry -> numbers(g, geometry));
     }
 
-    /** Volume and share engaged, beneath the third they belong to. */
+    /** Volume and share engaged, beneath the third they belong to; all three in the longest form that fits. */
     private void numbers(Graphics2D g, StepGeometry geometry) {
         CanalGeometry canal = new CanalGeometry(content.canal());
+        double reference = content.canal().coronalReferenceMm();
         g.setFont(Ink.smallFont());
         g.setColor(lane.outdated() ? Ink.mix(Ink.quiet(), Ink.paper(), 0.5) : Ink.text());
         FontMetrics metrics = g.getFontMetrics();
+        double room = scale.x(reference + Third.CORONAL.toMm(canal))
+                - scale.x(reference + Third.CORONAL.fromMm(canal))
+                - Spacing.TIGHT;
+        int length = 0;
+        while (length < SHORTEST && !fits(geometry, length, metrics, room)) {
+            length++;
+        }
         int baseline = layout.numbersTop() + metrics.getAscent();
         for (Third third : Third.values()) {
-            double from = scale.x(content.canal().coronalReferenceMm() + third.fromMm(canal));
-            double to = scale.x(content.canal().coronalReferenceMm() + third.toMm(canal));
-            String words = words(geometry, third, metrics, to - from - Spacing.TIGHT);
-            g.drawString(words, (float) ((from + to - metrics.stringWidth(words)) / 2), baseline);
+            double middle = (scale.x(reference + third.fromMm(canal)) + scale.x(reference + third.toMm(canal))) / 2;
+            String words = words(geometry, third, length);
+            g.drawString(words, (float) (middle - metrics.stringWidth(words) / 2.0), baseline);
         }
     }
 
-    private static String words(StepGeometry geometry, Third third, FontMetrics metrics, double width) {
+    private static boolean fits(StepGeometry geometry, int length, FontMetrics metrics, double room) {
+        return Stream.of(Third.values()).allMatch(third -> metrics.stringWidth(words(geometry, third, length)) <= room);
+    }
+
+    /** What a step does in a third: 0 in full, {@link #SHORTEST} as the share alone. */
+    private static String words(StepGeometry geometry, Third third, int length) {
         double share = geometry.engagedShare().getOrDefault(third, 0.0);
         double volume = geometry.enlargedMm3().getOrDefault(third, 0.0);
         if (share <= 0 && volume <= 0) {
             return "–";
         }
         String percent = LaneContent.percent(share);
-        String cubic = LaneContent.cubicMillimetres(volume);
-        for (String words : new String[] {
-            "wider over " + percent + ", " + cubic,
-            percent + ", " + cubic
-        }) {
-            if (metrics.stringWidth(words) <= width) {
-                return words;
-            }
+        if (length == SHORTEST) {
+            return percent;
         }
-        return percent;
+        return (length == 0 ? "wider over " : "") + percent + ", " + LaneContent.cubicMillimetres(volume);
     }
 }

@@ -22,6 +22,7 @@ record SceneScale(double left, double right, double fromMm, double pixelsPerMm, 
     private static final double BELOW_END_PX = 96;
     /** Pixels per mm from which on there is room to spare. */
     private static final double ROOMY = 30;
+
     private static final double LEAST_WIDEST_MM = 0.6;
 
     /** The scale for what is shown. */

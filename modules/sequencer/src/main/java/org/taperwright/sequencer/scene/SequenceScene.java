@@ -94,8 +94,8 @@ public final class SequenceScene extends Scene {
         }
         invitation.setVisible(shown.lanes().isEmpty());
         invitation.place(0, layout.headHeight(), layout.width(), layout.laneHeight());
-        Rectangle bounds =
-                new Rectangle(0, 0, layout.width(), layout.height(Math.max(1, shown.lanes().size())));
+        Rectangle bounds = new Rectangle(
+                0, 0, layout.width(), layout.height(Math.max(1, shown.lanes().size())));
         setMaximumBounds(bounds);
         setMinimumSize(bounds.getSize());
         revalidate();

@@ -52,10 +52,10 @@ record Arrangement(
         return canal.map(tried -> {
             List<Step> steps =
                     complete().stream().map(i -> sequence.steps().get(i)).toList();
-            List<Instrument> found =
-                    complete().stream().map(i -> instruments.get(i).orElseThrow()).toList();
-            Sequence kept =
-                    new Sequence(sequence.name(), sequence.canal(), sequence.motor(), steps, sequence.note());
+            List<Instrument> found = complete().stream()
+                    .map(i -> instruments.get(i).orElseThrow())
+                    .toList();
+            Sequence kept = new Sequence(sequence.name(), sequence.canal(), sequence.motor(), steps, sequence.note());
             return new ArrangedSequence(kept, tried, motor, found);
         });
     }

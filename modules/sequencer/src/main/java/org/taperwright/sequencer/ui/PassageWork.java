@@ -78,8 +78,7 @@ record PassageWork(Arrangement arrangement) implements Work<PassageWork.Passed> 
 
     /** A place in the words of the JSON form, in the words of the window. */
     static String place(String where) {
-        String counted = STEP.matcher(where)
-                .replaceFirst(match -> "Step " + (Integer.parseInt(match.group(1)) + 1));
+        String counted = STEP.matcher(where).replaceFirst(match -> "Step " + (Integer.parseInt(match.group(1)) + 1));
         return counted.replace(".depthMm", ", depth")
                 .replace(".speedRpm", ", speed")
                 .replace(".torqueNmm", ", torque limit")

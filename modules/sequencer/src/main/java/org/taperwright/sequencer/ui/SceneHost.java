@@ -98,7 +98,9 @@ final class SceneHost extends JPanel {
     private void describe() {
         view.ifPresent(made -> scene.content()
                 .filter(content -> content.selected() >= 0)
-                .map(content -> content.lanes().get(content.selected()).words(content.lanes().size()))
+                .map(content -> content.lanes()
+                        .get(content.selected())
+                        .words(content.lanes().size()))
                 .ifPresent(made.getAccessibleContext()::setAccessibleDescription));
     }
 
@@ -107,9 +109,9 @@ final class SceneHost extends JPanel {
         for (int i = 0; i < arrangement.sequence().steps().size(); i++) {
             Step step = arrangement.sequence().steps().get(i);
             int index = i;
-            Optional<StepGeometry> geometry =
-                    passed.filter(result -> sameInstrument(result, arrangement.sequence(), index))
-                            .flatMap(result -> result.steps().get(index));
+            Optional<StepGeometry> geometry = passed.filter(
+                            result -> sameInstrument(result, arrangement.sequence(), index))
+                    .flatMap(result -> result.steps().get(index));
             boolean outdated = passed.filter(result -> result.arrangement().equals(arrangement))
                     .isEmpty();
             lanes.add(new LaneContent(

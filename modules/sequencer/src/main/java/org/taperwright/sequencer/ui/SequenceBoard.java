@@ -57,8 +57,8 @@ final class SequenceBoard implements SceneOrders, SequenceKeys.Commands {
     /** The sequence with the depth being tried. */
     Optional<Sequence> sequence() {
         Optional<Sequence> stored = stored();
-        return tried.flatMap(depth -> stored.flatMap(
-                        sequence -> SequenceEdits.depth(sequence, depth.step(), depth.mm())))
+        return tried.flatMap(
+                        depth -> stored.flatMap(sequence -> SequenceEdits.depth(sequence, depth.step(), depth.mm())))
                 .map(SequenceEdits.Edit::after)
                 .or(() -> stored);
     }
@@ -140,8 +140,9 @@ final class SequenceBoard implements SceneOrders, SequenceKeys.Commands {
     public void deepenBy(double mm) {
         int step = selected();
         if (step >= 0) {
-            sequence().ifPresent(sequence ->
-                    tryDepth(step, Math.max(0, sequence.steps().get(step).depthMm() + mm)));
+            sequence()
+                    .ifPresent(sequence -> tryDepth(
+                            step, Math.max(0, sequence.steps().get(step).depthMm() + mm)));
         }
     }
 

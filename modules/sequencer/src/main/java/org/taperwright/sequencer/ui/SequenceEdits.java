@@ -66,48 +66,110 @@ final class SequenceEdits {
         if (!has(sequence, from) || !has(sequence, to) || from == to) {
             return Optional.empty();
         }
-        return Optional.of(new Edit(
-                "Move step " + (from + 1) + " to place " + (to + 1), Sequences.moved(sequence, from, to)));
+        return Optional.of(
+                new Edit("Move step " + (from + 1) + " to place " + (to + 1), Sequences.moved(sequence, from, to)));
     }
 
     /** Puts a step's tip at a depth, mm from the coronal reference point. */
     static Optional<Edit> depth(Sequence sequence, int step, double depthMm) {
-        return change(sequence, step, "depth", Shown.mm(depthMm), old -> new Step(
-                old.instrument(), depthMm, old.motion(), old.speedRpm(), old.torqueNmm(), old.strokes(), old.note()));
+        return change(
+                sequence,
+                step,
+                "depth",
+                Shown.mm(depthMm),
+                old -> new Step(
+                        old.instrument(),
+                        depthMm,
+                        old.motion(),
+                        old.speedRpm(),
+                        old.torqueNmm(),
+                        old.strokes(),
+                        old.note()));
     }
 
     /** Moves a step's instrument another way. */
     static Optional<Edit> motion(Sequence sequence, int step, Motion motion) {
-        return change(sequence, step, "motion", motion.word(), old -> new Step(
-                old.instrument(), old.depthMm(), motion, old.speedRpm(), old.torqueNmm(), old.strokes(), old.note()));
+        return change(
+                sequence,
+                step,
+                "motion",
+                motion.word(),
+                old -> new Step(
+                        old.instrument(),
+                        old.depthMm(),
+                        motion,
+                        old.speedRpm(),
+                        old.torqueNmm(),
+                        old.strokes(),
+                        old.note()));
     }
 
     /** Sets the motor's speed for a step, rpm; absent for a step by hand. */
     static Optional<Edit> speed(Sequence sequence, int step, Optional<Double> rpm) {
         String value = rpm.map(Shown::rpm).orElse("not set");
-        return change(sequence, step, "speed", value, old -> new Step(
-                old.instrument(), old.depthMm(), old.motion(), rpm, old.torqueNmm(), old.strokes(), old.note()));
+        return change(
+                sequence,
+                step,
+                "speed",
+                value,
+                old -> new Step(
+                        old.instrument(),
+                        old.depthMm(),
+                        old.motion(),
+                        rpm,
+                        old.torqueNmm(),
+                        old.strokes(),
+                        old.note()));
     }
 
     /** Sets the motor's torque limit for a step, N mm; absent for a step by hand. */
     static Optional<Edit> torque(Sequence sequence, int step, Optional<Double> torqueNmm) {
         String value = torqueNmm.map(Shown::torque).orElse("not set");
-        return change(sequence, step, "torque limit", value, old -> new Step(
-                old.instrument(), old.depthMm(), old.motion(), old.speedRpm(), torqueNmm, old.strokes(), old.note()));
+        return change(
+                sequence,
+                step,
+                "torque limit",
+                value,
+                old -> new Step(
+                        old.instrument(),
+                        old.depthMm(),
+                        old.motion(),
+                        old.speedRpm(),
+                        torqueNmm,
+                        old.strokes(),
+                        old.note()));
     }
 
     /** Sets the number of strokes of a step. */
     static Optional<Edit> strokes(Sequence sequence, int step, int strokes) {
-        return change(sequence, step, "strokes", Integer.toString(strokes), old -> new Step(
-                old.instrument(), old.depthMm(), old.motion(), old.speedRpm(), old.torqueNmm(), strokes, old.note()));
+        return change(
+                sequence,
+                step,
+                "strokes",
+                Integer.toString(strokes),
+                old -> new Step(
+                        old.instrument(),
+                        old.depthMm(),
+                        old.motion(),
+                        old.speedRpm(),
+                        old.torqueNmm(),
+                        strokes,
+                        old.note()));
     }
 
     /** Tries the sequence in another canal. */
     static Optional<Edit> canal(Sequence sequence, ThingId id, Snapshot snapshot) {
         String name = snapshot.thing(id, Canal.class).map(Canal::name).orElse(id.value());
-        return unlessSame(sequence, new Edit(
-                "Canal " + name,
-                new Sequence(sequence.name(), Optional.of(id), sequence.motor(), sequence.steps(), sequence.note())));
+        return unlessSame(
+                sequence,
+                new Edit(
+                        "Canal " + name,
+                        new Sequence(
+                                sequence.name(),
+                                Optional.of(id),
+                                sequence.motor(),
+                                sequence.steps(),
+                                sequence.note())));
     }
 
     /** Drives the sequence by another motor, or by none. */
@@ -116,7 +178,8 @@ final class SequenceEdits {
                 .map(motor -> "Motor " + motor.name())
                 .orElse("No motor");
         return unlessSame(
-                sequence, new Edit(name, new Sequence(sequence.name(), sequence.canal(), id, sequence.steps(), sequence.note())));
+                sequence,
+                new Edit(name, new Sequence(sequence.name(), sequence.canal(), id, sequence.steps(), sequence.note())));
     }
 
     /** Renames the sequence. */
@@ -125,9 +188,11 @@ final class SequenceEdits {
         if (trimmed.isEmpty()) {
             return Optional.empty();
         }
-        return unlessSame(sequence, new Edit(
-                "Rename sequence to " + trimmed,
-                new Sequence(trimmed, sequence.canal(), sequence.motor(), sequence.steps(), sequence.note())));
+        return unlessSame(
+                sequence,
+                new Edit(
+                        "Rename sequence to " + trimmed,
+                        new Sequence(trimmed, sequence.canal(), sequence.motor(), sequence.steps(), sequence.note())));
     }
 
     private static Step step(Sequence sequence, ThingId id, Instrument instrument, Snapshot snapshot) {
@@ -166,8 +231,7 @@ final class SequenceEdits {
         return unlessSame(
                 sequence,
                 new Edit(
-                        "Step " + (step + 1) + " " + field + " " + value,
-                        Sequences.withStep(sequence, step, changed)));
+                        "Step " + (step + 1) + " " + field + " " + value, Sequences.withStep(sequence, step, changed)));
     }
 
     private static Optional<Edit> unlessSame(Sequence sequence, Edit edit) {

@@ -14,6 +14,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.ScrollPaneConstants;
 import org.taperwright.mechanics.work.Outcome;
+import org.taperwright.sequencer.scene.SequenceScene;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.api.Desk;
@@ -55,9 +56,7 @@ public final class SequencePanel extends JPanel {
     private JPanel content() {
         header.setBorder(Spacing.around(Spacing.NEAR));
         JScrollPane right = new JScrollPane(
-                side,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+                side, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         right.setBorder(BorderFactory.createEmptyBorder());
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, host, right);
         split.setName("sequence.split");
@@ -106,6 +105,16 @@ public final class SequencePanel extends JPanel {
         super.removeNotify();
     }
 
+    /** What is asked of the sequence. */
+    SequenceBoard board() {
+        return board;
+    }
+
+    /** What is drawn. */
+    SequenceScene scene() {
+        return host.scene();
+    }
+
     private void refresh() {
         board.follow();
         Optional<Sequence> sequence = board.sequence();
@@ -115,15 +124,14 @@ public final class SequencePanel extends JPanel {
 
     private void show(Sequence sequence) {
         Arrangement arrangement = Arrangement.of(sequence, desk.snapshot());
-        boolean current =
-                passed.filter(result -> result.arrangement().equals(arrangement)).isPresent();
+        boolean current = passed.filter(result -> result.arrangement().equals(arrangement))
+                .isPresent();
         header.show(sequence, desk.snapshot());
         header.say(current ? "" : "Outdated: computing");
         host.show(arrangement, passed, board.selected());
         int selected = board.selected();
-        Optional<Step> step = selected < 0
-                ? Optional.empty()
-                : Optional.of(sequence.steps().get(selected));
+        Optional<Step> step =
+                selected < 0 ? Optional.empty() : Optional.of(sequence.steps().get(selected));
         side.show(
                 selected,
                 sequence.steps().size(),

@@ -42,13 +42,12 @@ final class StepForm extends JPanel {
     private final ChoiceField<Motion> motion =
             new ChoiceField<>("step.motion", "Motion", List.of(Motion.values()), Motion::word);
     private final QuantityField speed = new QuantityField(
-            "step.speed",
-            "Speed",
-            new QuantityKind("rpm", 0, 2000, 10, 0, 0, Map.of("rev/min", 1.0, "/min", 1.0)));
+            "step.speed", "Speed", new QuantityKind("rpm", 0, 2000, 10, 0, 0, Map.of("rev/min", 1.0, "/min", 1.0)));
     private final QuantityField torque = new QuantityField(
             "step.torque",
             "Torque limit",
-            new QuantityKind("N·cm", 0, 20, 0.1, 1, 2, Map.of("N·mm", 0.1, "Nmm", 0.1, "Ncm", 1.0, "g·cm", 0.00980665)));
+            new QuantityKind(
+                    "N·cm", 0, 20, 0.1, 1, 2, Map.of("N·mm", 0.1, "Nmm", 0.1, "Ncm", 1.0, "g·cm", 0.00980665)));
     private final QuantityField strokes =
             new QuantityField("step.strokes", "Strokes", new QuantityKind("", 0, 99, 1, 0, 0, Map.of()));
 
@@ -59,8 +58,7 @@ final class StepForm extends JPanel {
         depth.onPreview(entries::tryDepth).onCommit(entries::depth);
         motion.onCommit(entries::motion);
         speed.onCommit(value -> entries.speed(value == 0 ? Optional.empty() : Optional.of(value)));
-        torque.onCommit(
-                value -> entries.torque(value == 0 ? Optional.empty() : Optional.of(value * NMM_PER_NCM)));
+        torque.onCommit(value -> entries.torque(value == 0 ? Optional.empty() : Optional.of(value * NMM_PER_NCM)));
         strokes.onCommit(value -> entries.strokes((int) Math.round(value)));
         add(new FormPane("step.fields")
                 .row("Depth", depth, "How far the tip goes, from the coronal reference point")

@@ -40,7 +40,10 @@ final class StepSide extends JPanel implements Scrollable {
         this.board = board;
         setBorder(Spacing.around(Spacing.NEAR));
         form = new StepForm(new Entries());
-        add = button("Add instrument", "Adds a step with the instrument selected in the catalogue (Insert)", board::insertSelected);
+        add = button(
+                "Add instrument",
+                "Adds a step with the instrument selected in the catalogue (Insert)",
+                board::insertSelected);
         up = button("Earlier", "Moves the step one place up (Alt+Up)", () -> board.moveBy(-1));
         down = button("Later", "Moves the step one place down (Alt+Down)", () -> board.moveBy(1));
         remove = button("Remove", "Takes the step out (Delete)", board::removeSelected);
@@ -82,10 +85,7 @@ final class StepSide extends JPanel implements Scrollable {
 
     /** Shows the selected step, if there is one. */
     void show(int index, int steps, Optional<Step> step, Optional<Instrument> instrument) {
-        title.setText(
-                step.isPresent()
-                        ? "Step " + (index + 1) + " of " + steps
-                        : "No step yet");
+        title.setText(step.isPresent() ? "Step " + (index + 1) + " of " + steps : "No step yet");
         form.show(step, instrument);
         up.setEnabled(index > 0);
         down.setEnabled(index >= 0 && index < steps - 1);

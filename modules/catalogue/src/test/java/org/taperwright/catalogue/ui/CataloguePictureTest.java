@@ -1,0 +1,41 @@
+package org.taperwright.catalogue.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.taperwright.workbench.api.BareDesk;
+import org.taperwright.workbench.ui.Shots;
+
+/** Pictures of both panels in both themes and at both scales, kept for looking at. */
+class CataloguePictureTest {
+    @ParameterizedTest
+    @CsvSource({"false, 1", "false, 2", "true, 1", "true, 2"})
+    void both_panels_draw_in_the_theme(boolean dark, double scale) throws InterruptedException {
+        Shots.theme(dark);
+        String look = (dark ? "dark" : "light") + "-" + (int) scale;
+        try (BareDesk desk = Shots.onEventThread(() -> new BareDesk(SampleLibrary.things()))) {
+            InstrumentsPanel instruments = Shots.onEventThread(() -> {
+                InstrumentsPanel made = new InstrumentsPanel(desk);
+                made.attach();
+                return made;
+            });
+            LibraryPanel library = Shots.onEventThread(() -> {
+                LibraryPanel made = new LibraryPanel(desk);
+                made.attach();
+                return made;
+            });
+            desk.settle();
+
+            BufferedImage table = Shots.take("instruments-" + look, instruments, 1100, 300, scale);
+            BufferedImage tree = Shots.take("library-" + look, library, 260, 420, scale);
+
+            for (BufferedImage picture : new BufferedImage[] {table, tree}) {
+                Color paper = new Color(picture.getRGB(picture.getWidth() - 3, picture.getHeight() - 3));
+                assertThat(paper.getRed() < 128).isEqualTo(dark);
+            }
+        }
+    }
+}

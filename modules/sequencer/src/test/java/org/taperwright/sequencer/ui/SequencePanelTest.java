@@ -1,0 +1,218 @@
+package org.taperwright.sequencer.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.event.ActionEvent;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.sequencer.SampleSequence;
+import org.taperwright.sequencer.scene.SceneContent;
+import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.Step;
+import org.taperwright.workbench.api.BareDesk;
+import org.taperwright.workbench.ui.Shots;
+
+/** The panel on a desk in memory, without a display; the keys on a component that stands for the scene's view. */
+class SequencePanelTest {
+    private BareDesk desk;
+    private SequencePanel panel;
+    private JComponent keys;
+
+    @BeforeEach
+    void open() throws InterruptedException {
+        open(SampleSequence.things());
+    }
+
+    private void open(Map<ThingId, Record> things) throws InterruptedException {
+        Shots.theme(false);
+        desk = Shots.onEventThread(() -> new BareDesk(things));
+        panel = Shots.onEventThread(() -> {
+            SequencePanel made = new SequencePanel(desk);
+            made.attach();
+            return made;
+        });
+        keys = Shots.onEventThread(() -> {
+            JPanel stand = new JPanel();
+            SequenceKeys.on(stand, panel.board());
+            return stand;
+        });
+        desk.settle();
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+    }
+
+    @Test
+    void alt_down_moves_the_selected_step_and_undo_moves_it_back() throws InterruptedException {
+        press("alt DOWN");
+
+        assertThat(desk.nextUndo()).contains("Move step 1 to place 2");
+        assertThat(instruments()).containsExactly(SampleSequence.NARROW, SampleSequence.HAND, SampleSequence.WIDE);
+        assertThat(content().selected()).isEqualTo(1);
+
+        perform(desk::undo);
+
+        assertThat(instruments()).containsExactly(SampleSequence.HAND, SampleSequence.NARROW, SampleSequence.WIDE);
+    }
+
+    @Test
+    void arrows_select_another_step_and_stop_at_the_ends() throws InterruptedException {
+        press("DOWN");
+        press("DOWN");
+        press("DOWN");
+        assertThat(content().selected()).isEqualTo(2);
+
+        press("UP");
+        assertThat(content().selected()).isEqualTo(1);
+    }
+
+    @Test
+    void holding_an_arrow_tries_depths_and_releasing_it_makes_one_edit() throws InterruptedException {
+        press("LEFT");
+        press("LEFT");
+        press("LEFT");
+
+        assertThat(content().lanes().get(0).depthMm()).isEqualTo(16.0);
+        assertThat(desk.nextUndo()).isEmpty();
+
+        press("released LEFT");
+
+        assertThat(desk.nextUndo()).contains("Step 1 depth 16 mm");
+        assertThat(sequence().steps().get(0).depthMm()).isEqualTo(16.0);
+
+        perform(desk::undo);
+
+        assertThat(content().lanes().get(0).depthMm()).isEqualTo(17.5);
+        assertThat(desk.nextUndo()).isEmpty();
+    }
+
+    @Test
+    void delete_removes_and_insert_adds_the_instrument_selected_in_the_catalogue() throws InterruptedException {
+        press("DELETE");
+        assertThat(desk.nextUndo()).contains("Remove step 1");
+
+        perform(() -> desk.select(SampleSequence.EXTRA));
+        press("INSERT");
+
+        assertThat(desk.nextUndo()).contains("Add step 2, Fen rotary 30");
+        assertThat(instruments()).containsExactly(SampleSequence.NARROW, SampleSequence.EXTRA, SampleSequence.WIDE);
+        assertThat(content().selected()).isEqualTo(1);
+    }
+
+    @Test
+    void an_edit_of_an_instrument_elsewhere_changes_what_is_computed() throws InterruptedException {
+        double before = content().lanes().get(1).geometry().orElseThrow().greatestExcessMm();
+        perform(() -> desk.edit(
+                "Swap",
+                List.of(new org.taperwright.library.history.Change.Put(
+                        SampleSequence.NARROW,
+                        desk.snapshot().entry(SampleSequence.WIDE).orElseThrow().thing()))));
+
+        assertThat(content().lanes().get(1).geometry().orElseThrow().greatestExcessMm())
+                .isGreaterThan(before);
+        assertThat(content().lanes().get(1).outdated()).isFalse();
+    }
+
+    @Test
+    void choosing_no_motor_is_a_named_edit() throws InterruptedException {
+        JComboBox<?> motor = (JComboBox<?>) find(panel, "sequence.motor");
+        perform(() -> motor.setSelectedIndex(0));
+
+        assertThat(desk.nextUndo()).contains("No motor");
+        assertThat(sequence().motor()).isEmpty();
+    }
+
+    @Test
+    void the_form_shows_the_selected_step_in_the_trades_units() throws InterruptedException {
+        press("DOWN");
+
+        assertThat(text("step.speed.text")).isEqualTo("300 rpm");
+        assertThat(text("step.torque.text")).isEqualTo("2.0 N·cm");
+        assertThat(text("step.depth.text")).isEqualTo("17.5 mm");
+    }
+
+    @Test
+    void checks_speak_of_what_is_out_of_the_motors_range() throws InterruptedException {
+        perform(() -> panel.board().apply(SequenceEdits.speed(sequence(), 1, Optional.of(900.0))));
+
+        assertThat(find(panel, "fault.steps[1].speedRpm")).isNotNull();
+    }
+
+    @Test
+    void an_empty_library_says_what_to_do_next() throws InterruptedException {
+        close();
+        open(Map.of());
+
+        assertThat(find(panel, "sequence.empty").isVisible()).isTrue();
+    }
+
+    @Test
+    void a_new_sequence_is_begun_in_the_first_canal() throws InterruptedException {
+        close();
+        open(Map.of(SampleSequence.CANAL, SampleSequence.canal()));
+        perform(panel.board()::begin);
+
+        assertThat(desk.nextUndo()).contains("New sequence");
+        assertThat(panel.board().stored().orElseThrow().canal()).contains(SampleSequence.CANAL);
+    }
+
+    private SceneContent content() {
+        return panel.scene().content().orElseThrow();
+    }
+
+    private Sequence sequence() {
+        return desk.snapshot().thing(SampleSequence.SEQUENCE, Sequence.class).orElseThrow();
+    }
+
+    private List<ThingId> instruments() {
+        return sequence().steps().stream().map(Step::instrument).toList();
+    }
+
+    private String text(String field) {
+        return ((javax.swing.text.JTextComponent) find(panel, field)).getText();
+    }
+
+    private void press(String key) throws InterruptedException {
+        Object name = keys.getInputMap().get(KeyStroke.getKeyStroke(key));
+        perform(() -> keys.getActionMap().get(name).actionPerformed(new ActionEvent(keys, 0, key)));
+    }
+
+    private void perform(Runnable action) throws InterruptedException {
+        Shots.onEventThread(() -> {
+            action.run();
+            return Optional.empty();
+        });
+        desk.settle();
+        desk.settle();
+    }
+
+    private static Component find(Container in, String name) {
+        return search(in, name).orElseThrow(() -> new AssertionError("no component " + name));
+    }
+
+    private static Optional<Component> search(Container in, String name) {
+        for (Component child : in.getComponents()) {
+            if (name.equals(child.getName())) {
+                return Optional.of(child);
+            }
+            Optional<Component> found = child instanceof Container inner ? search(inner, name) : Optional.empty();
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+}
