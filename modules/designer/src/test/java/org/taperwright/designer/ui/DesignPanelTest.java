@@ -233,8 +233,8 @@ class DesignPanelTest {
     @Test
     void a_design_dropped_on_the_window_opens() {
         boolean taken = Shots.onEventThread(() -> panel.getTransferHandler()
-                .importData(new TransferHandler.TransferSupport(
-                        panel, new ThingTransfer(List.of(SampleDesigns.FILE)))));
+                .importData(
+                        new TransferHandler.TransferSupport(panel, new ThingTransfer(List.of(SampleDesigns.FILE)))));
 
         assertThat(taken).isTrue();
         assertThat(Gestures.named(panel, "design.name", JTextField.class).getText())
