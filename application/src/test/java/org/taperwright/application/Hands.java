@@ -75,6 +75,9 @@ final class Hands {
 
     /** Reads something on the event thread. */
     <V> V onEventThread(Supplier<V> reading) {
+        if (EventQueue.isDispatchThread()) {
+            return reading.get();
+        }
         AtomicReference<V> value = new AtomicReference<>();
         try {
             EventQueue.invokeAndWait(() -> value.set(reading.get()));

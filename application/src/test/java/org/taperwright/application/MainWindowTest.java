@@ -45,4 +45,18 @@ class MainWindowTest {
         BufferedImage picture = Screen.keep("main-window");
         assertThat(picture.getWidth()).isGreaterThan(600);
     }
+
+    @Test
+    void theThemeChangesAtOnceAndBack(Hands hands) {
+        JFrame frame = hands.find("the main window", JFrame.class, any -> true);
+        int light =
+                hands.onEventThread(() -> frame.getContentPane().getBackground().getRed());
+        hands.choose("View", "Dark theme");
+        hands.await(
+                "the dark theme", () -> frame.getContentPane().getBackground().getRed() < light / 2);
+        Screen.keep("main-window-dark");
+        hands.choose("View", "Light theme");
+        hands.await(
+                "the light theme", () -> frame.getContentPane().getBackground().getRed() == light);
+    }
 }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.swing.JButton;
 
 /**
  * Starts the real workbench inside the test's own JVM, with the platform's own module system, on a user folder and a
@@ -21,7 +22,7 @@ final class RunningWorkbench {
 
     private RunningWorkbench() {}
 
-    /** Starts it and waits for its main window. */
+    /** Starts it, waits for its main window, and reads the cautions that a first start shows. */
     static Hands start() throws IOException, ReflectiveOperationException {
         Path home = Files.createTempDirectory("workbench");
         System.setProperty(
@@ -57,7 +58,9 @@ final class RunningWorkbench {
             throw new IllegalStateException("the workbench did not start", failed.getCause());
         }
         Hands hands = new Hands();
-        hands.await("the main window", () -> mainWindowShows());
+        hands.await("the main window", RunningWorkbench::mainWindowShows);
+        hands.click(hands.find("cautionRead", JButton.class));
+        hands.await("the cautions to go", () -> !hands.shows("cautionText"));
         return hands;
     }
 

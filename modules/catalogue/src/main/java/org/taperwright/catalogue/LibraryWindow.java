@@ -12,7 +12,7 @@ import org.taperwright.workbench.platform.WorkbenchWindow;
 
 /** The Library window: hosts {@link LibraryPanel}. */
 @TopComponent.Description(preferredID = "LibraryWindow", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
-@TopComponent.Registration(mode = "explorer", openAtStartup = true, position = 100)
+@TopComponent.Registration(mode = "shelf", openAtStartup = true, position = 100)
 @ActionID(category = "Window", id = "org.taperwright.catalogue.LibraryWindow")
 @ActionReference(path = "Menu/Window", position = 100)
 @TopComponent.OpenActionRegistration(displayName = "Library", preferredID = "LibraryWindow")

@@ -109,16 +109,18 @@ class IndependentRodTest {
 
     private static Design design(JsonNode row) {
         return ReferenceDesigns.untwisted(
-                row.get("section").asText(), row.get("d0").asDouble(), row.get("taper").asDouble());
+                row.get("section").asText(),
+                row.get("d0").asDouble(),
+                row.get("taper").asDouble());
     }
 
     private static Alloy alloy(JsonNode row) {
-        return ReferenceDesigns.alloy(
-                row.get("E").asDouble(), row.path("nu").asDouble(0.3), 1000);
+        return ReferenceDesigns.alloy(row.get("E").asDouble(), row.path("nu").asDouble(0.3), 1000);
     }
 
     private static void hold(JsonNode row, String quantity, JsonNode expected, double ours, double tolerance) {
-        String rod = row.get("section").asText() + " " + Math.round(100 * row.get("d0").asDouble()) + "/"
+        String rod = row.get("section").asText() + " "
+                + Math.round(100 * row.get("d0").asDouble()) + "/"
                 + row.get("taper").asText().substring(1);
         String reason = tolerance == BENDING
                 ? "steps of the rod, about 1e-7"

@@ -23,8 +23,7 @@ final class ReferenceDesigns {
             "triangle", SectionShape.of("triangle", Map.of()),
             "convex_triangle", SectionShape.of("triangle", Map.of("sagitta", 0.06)),
             "rhombus07", SectionShape.of("rhombus", Map.of("shortDiagonal", 0.7)),
-            "u_flute",
-                    SectionShape.of("scalloped", Map.of("flutes", 3.0, "coreDiameter", 0.36, "landAngleDeg", 18.0)));
+            "u_flute", SectionShape.of("scalloped", Map.of("flutes", 3.0, "coreDiameter", 0.36, "landAngleDeg", 18.0)));
 
     private ReferenceDesigns() {}
 

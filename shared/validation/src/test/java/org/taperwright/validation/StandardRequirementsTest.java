@@ -51,7 +51,8 @@ class StandardRequirementsTest {
         Design file = file("square", size);
         BendingResult result =
                 BendingTest.run(file, Alloys.find("niti-superelastic").orElseThrow(), BladeSections.of(file));
-        assertThat(result.momentNmm()).isLessThan(0.5 * result.limit().orElseThrow().valueNmm());
+        assertThat(result.momentNmm())
+                .isLessThan(0.5 * result.limit().orElseThrow().valueNmm());
     }
 
     private static Design file(String section, int size) {

@@ -20,8 +20,8 @@ final class BenchWords {
     }
 
     private static String limit(Optional<StandardLimit> limit) {
-        return limit.map(known -> "; the standard: " + (known.upper() ? "at most " : "at least ")
-                        + torque(known.valueNmm()))
+        return limit.map(known ->
+                        "; the standard: " + (known.upper() ? "at most " : "at least ") + torque(known.valueNmm()))
                 .orElse("; no limit in the standard's table");
     }
 

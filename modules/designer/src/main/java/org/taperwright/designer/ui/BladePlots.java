@@ -18,16 +18,22 @@ record BladePlots(Assessment assessment, SeriesLook look, double levelMm) {
 
     /** Diameter and core. */
     Plot diameters() {
-        return along("Diameter", "mm", List.of(
-                curve("outside", Plot.Style.LINE, ProfilePoint::diameterMm),
-                curve("core", Plot.Style.THIN_LINE, ProfilePoint::coreMm)));
+        return along(
+                "Diameter",
+                "mm",
+                List.of(
+                        curve("outside", Plot.Style.LINE, ProfilePoint::diameterMm),
+                        curve("core", Plot.Style.THIN_LINE, ProfilePoint::coreMm)));
     }
 
     /** Bending and torsional stiffness. */
     Plot stiffnesses() {
-        return along("Stiffness", "N\u00b7mm\u00b2", List.of(
-                curve("bending EI", Plot.Style.LINE, ProfilePoint::bendingStiffnessNmm2),
-                curve("torsion GJ", Plot.Style.THIN_LINE, ProfilePoint::torsionalStiffnessNmm2)));
+        return along(
+                "Stiffness",
+                "N\u00b7mm\u00b2",
+                List.of(
+                        curve("bending EI", Plot.Style.LINE, ProfilePoint::bendingStiffnessNmm2),
+                        curve("torsion GJ", Plot.Style.THIN_LINE, ProfilePoint::torsionalStiffnessNmm2)));
     }
 
     /** Moment at the clamp against the chord's angle, to 45 degrees. */
@@ -49,7 +55,10 @@ record BladePlots(Assessment assessment, SeriesLook look, double levelMm) {
                 Plot.Axis.of(title, unit),
                 curves,
                 List.of(),
-                levelMm <= end ? List.of(new Plot.Rule(QuantityKind.length(0, end, 1).write(levelMm), Plot.Run.UPRIGHT, levelMm)) : List.of());
+                levelMm <= end
+                        ? List.of(
+                                new Plot.Rule(QuantityKind.length(0, end, 1).write(levelMm), Plot.Run.UPRIGHT, levelMm))
+                        : List.of());
     }
 
     private Plot.Curve curve(String name, Plot.Style style, ToDoubleFunction<ProfilePoint> value) {

@@ -1,6 +1,7 @@
 package org.taperwright.designer.ui;
 
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
@@ -15,8 +16,12 @@ import org.taperwright.workbench.ui.Spacing;
 
 /** Checks: what about the design is impossible or unusual, and why. */
 final class ChecksPane extends JPanel {
+    private static final int LOWEST = 64;
+    private static final int HIGHEST = 150;
+
     private final FaultList list =
             new FaultList("design.checks.list", "Nothing impossible or unusual was found.", FieldPlace::words);
+    private final FormPane inside;
     private final Prose trouble = new Prose("", Ink::fault, false);
 
     ChecksPane(Consumer<Fault> go) {
@@ -26,7 +31,7 @@ final class ChecksPane extends JPanel {
         list.onGo(go);
         trouble.setName("design.checks.trouble");
         trouble.setVisible(false);
-        FormPane inside = new FormPane("design.checks.inside");
+        inside = new FormPane("design.checks.inside");
         inside.wide(trouble).wide(list);
         JScrollPane scroll = new JScrollPane(inside);
         scroll.setBorder(null);
@@ -35,6 +40,13 @@ final class ChecksPane extends JPanel {
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         add(new Heading("Checks"), BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
+    }
+
+    /** As high as what it says, within limits that leave the numbers their room. */
+    @Override
+    public Dimension getPreferredSize() {
+        int wanted = super.getMinimumSize().height + inside.getPreferredSize().height;
+        return new Dimension(super.getPreferredSize().width, Math.max(LOWEST, Math.min(HIGHEST, wanted)));
     }
 
     /** Shows faults, and why nothing newer was computed where that is so. */

@@ -10,14 +10,13 @@ import org.taperwright.workbench.ui.Spacing;
 
 /** The whole definition of a design, from its name to its motion, in one form. */
 final class DefinitionPane extends JPanel {
-    private static final int NARROWEST = 340;
+    private static final int NARROWEST = 384;
 
     DefinitionPane(OpenDesign open, ViewedLevel level) {
         super(new BorderLayout());
         setName("design.definition");
         FormPane form = new FormPane("design.form");
-        form.setBorder(
-                BorderFactory.createEmptyBorder(Spacing.NEAR, Spacing.APART, Spacing.NEAR, Spacing.NEAR));
+        form.setBorder(BorderFactory.createEmptyBorder(Spacing.NEAR, Spacing.APART, Spacing.NEAR, Spacing.NEAR));
         new IdentityPart(form, open);
         new SizePart(form, open);
         new TaperPart(form, open);

@@ -49,8 +49,14 @@ final class DesignHeader extends JPanel {
         left.add(size);
         JButton make = button("New", "design.new", "Add a design to the library", () -> add(NewDesign.standard()));
         left.add(make);
-        left.add(button("Duplicate", "design.duplicate", "Add a copy of this design to the library", () -> open.shown()
-                .ifPresent(design -> add(Designs.with(design).name(design.name() + " (copy)").design()))));
+        left.add(button(
+                "Duplicate",
+                "design.duplicate",
+                "Add a copy of this design to the library",
+                () -> open.shown()
+                        .ifPresent(design -> add(Designs.with(design)
+                                .name(design.name() + " (copy)")
+                                .design()))));
         add(left, BorderLayout.CENTER);
         add(status, BorderLayout.LINE_END);
         open.onShown(this::show);
@@ -81,19 +87,21 @@ final class DesignHeader extends JPanel {
             return;
         }
         offered = desk.snapshot().revision();
-        choice.setChoices(desk.snapshot().ofKind(ThingKind.DESIGN).stream()
-                .map(Entry::id)
-                .toList());
+        choice.setChoices(
+                desk.snapshot().ofKind(ThingKind.DESIGN).stream().map(Entry::id).toList());
     }
 
     private void show(OpenDesign open) {
         refresh();
         open.id().ifPresent(choice::setValue);
         Optional<Design> design = open.shown();
-        Optional<SizeColour> colour = design.flatMap(known -> IsoSizes.ofTip(known.tipDiameterMm())).map(IsoSize::colour);
+        Optional<SizeColour> colour =
+                design.flatMap(known -> IsoSizes.ofTip(known.tipDiameterMm())).map(IsoSize::colour);
         size.setText(design.map(DesignHeader::designation).orElse(""));
         size.setIcon(colour.map(SizeChip::new).orElse(null));
-        size.setToolTipText("Size and first taper" + colour.map(known -> "; the standard's colour is " + known.word()).orElse(""));
+        size.setToolTipText("Size and first taper"
+                + colour.map(known -> "; the standard's colour is " + known.word())
+                        .orElse(""));
     }
 
     private static String designation(Design design) {
@@ -102,7 +110,8 @@ final class DesignHeader extends JPanel {
                 ? 0
                 : design.taper().get(design.taper().size() - 1).taper();
         boolean constant = design.taper().stream().allMatch(segment -> segment.taper() == first);
-        String run = constant ? "" : last > first ? ", rising taper" : last < first ? ", falling taper" : ", mixed taper";
+        String run =
+                constant ? "" : last > first ? ", rising taper" : last < first ? ", falling taper" : ", mixed taper";
         return Shown.designation((int) Math.round(design.tipDiameterMm() * 100), first) + run;
     }
 

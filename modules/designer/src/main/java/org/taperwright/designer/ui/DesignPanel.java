@@ -73,7 +73,9 @@ public final class DesignPanel extends JPanel {
 
     @Override
     public boolean requestFocusInWindow() {
-        return find(this, "design.tipDiameter.text").map(Component::requestFocusInWindow).orElse(false);
+        return find(this, "design.tipDiameter.text")
+                .map(Component::requestFocusInWindow)
+                .orElse(false);
     }
 
     private JSplitPane split(DefinitionPane definition, Desk desk, Results results, ViewedLevel level) {
@@ -87,7 +89,7 @@ public final class DesignPanel extends JPanel {
         split.setBorder(null);
         split.setResizeWeight(0.12);
         split.setDividerLocation(DEFINITION_WIDTH);
-        scroll.setMinimumSize(new Dimension(400, 200));
+        scroll.setMinimumSize(new Dimension(300, 200));
         return split;
     }
 
@@ -116,8 +118,7 @@ public final class DesignPanel extends JPanel {
             if (name.equals(child.getName())) {
                 return Optional.of(child);
             }
-            Optional<Component> inner =
-                    child instanceof Container container ? find(container, name) : Optional.empty();
+            Optional<Component> inner = child instanceof Container container ? find(container, name) : Optional.empty();
             if (inner.isPresent()) {
                 return inner;
             }

@@ -8,9 +8,9 @@ import java.awt.geom.Arc2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.function.DoubleUnaryOperator;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.mechanics.section.Edge;
 import org.taperwright.mechanics.section.Hand;
-import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.Ink;
 
 /**
@@ -75,12 +75,12 @@ record EdgeMeasure(Edge edge, Hand hand) {
             double direction,
             String what,
             double degrees) {
-        String words = what + Shown.degrees(degrees).replace('-', '\u2212');
+        String words = what + Shown.degrees(degrees);
         Rectangle2D size = g.getFontMetrics().getStringBounds(words, g);
         double across = Math.cos(direction);
         double anchor = Math.abs(across) < 0.3 ? 0.5 : across < 0 ? 1 : 0;
-        double left = Math.max(
-                2, Math.min(within.width - size.getWidth() - 2, x + away * across - anchor * size.getWidth()));
+        double left =
+                Math.max(2, Math.min(within.width - size.getWidth() - 2, x + away * across - anchor * size.getWidth()));
         double base = y - away * Math.sin(direction) + g.getFontMetrics().getAscent() / 2.0;
         Rectangle2D ground = new Rectangle2D.Double(
                 left - 2, base - g.getFontMetrics().getAscent(), size.getWidth() + 4, size.getHeight());

@@ -43,11 +43,19 @@ final class FlutePart {
     private void entered(int row, int column, double value) {
         String which = "Flute station " + (row + 1);
         if (column == AT) {
-            open.edit(which + " to " + LEVEL.write(value), design -> changed(design, row, new FluteStation(
-                    value, design.flutes().get(row).flutesPerMm())));
+            open.edit(
+                    which + " to " + LEVEL.write(value),
+                    design -> changed(
+                            design,
+                            row,
+                            new FluteStation(value, design.flutes().get(row).flutesPerMm())));
         } else {
-            open.edit(which + " to " + FLUTES.write(value), design -> changed(design, row, new FluteStation(
-                    design.flutes().get(row).levelMm(), value)));
+            open.edit(
+                    which + " to " + FLUTES.write(value),
+                    design -> changed(
+                            design,
+                            row,
+                            new FluteStation(design.flutes().get(row).levelMm(), value)));
         }
     }
 
@@ -75,12 +83,16 @@ final class FlutePart {
         open.edit(
                 "Remove flute station " + (row + 1),
                 design -> design.flutes().size() > 1
-                        ? Designs.with(design).flutes(Rows.without(design.flutes(), row)).design()
+                        ? Designs.with(design)
+                                .flutes(Rows.without(design.flutes(), row))
+                                .design()
                         : design);
     }
 
     private static Design changed(Design design, int row, FluteStation station) {
-        return Designs.with(design).flutes(sorted(Rows.replaced(design.flutes(), row, station))).design();
+        return Designs.with(design)
+                .flutes(sorted(Rows.replaced(design.flutes(), row, station)))
+                .design();
     }
 
     private static List<FluteStation> sorted(List<FluteStation> flutes) {

@@ -15,7 +15,8 @@ final class IdentityPart {
 
     IdentityPart(FormPane form, OpenDesign open) {
         name.onCommit(words -> enterName(open, words));
-        note.onCommit(words -> open.edit("Note", design -> Designs.with(design).note(words).design()));
+        note.onCommit(words ->
+                open.edit("Note", design -> Designs.with(design).note(words).design()));
         JScrollPane noteScroll = new JScrollPane(note);
         noteScroll.setName("design.note.scroll");
         form.row("Name", name, "What people call this design")
@@ -31,7 +32,9 @@ final class IdentityPart {
                 name.setValue(design.name());
             });
         } else {
-            open.edit("Rename to \u201c" + words + "\u201d", design -> Designs.with(design).name(words).design());
+            open.edit(
+                    "Rename to \u201c" + words + "\u201d",
+                    design -> Designs.with(design).name(words).design());
         }
     }
 

@@ -31,13 +31,38 @@ final class MakingPart {
 
     MakingPart(FormPane form, OpenDesign open) {
         this.open = open;
-        hand = choice("design.hand", "Turning sense", List.of(Hand.values()), Hand::word, (design, chosen) -> Designs.with(design).hand(chosen).design());
-        tipKind = choice("design.tipKind", "Tip", List.of(TipKind.values()), TipKind::word, (design, kind) ->
-                Designs.with(design).tip(new Tip(kind, design.tip().angleDeg())).design());
-        alloy = choice("design.alloy", "Alloy", Alloys.all(), Alloy::label, (design, chosen) ->
-                Designs.with(design).alloy(chosen.id()).design());
-        making = choice("design.making", "Making", List.of(Making.values()), Making::word, (design, chosen) -> Designs.with(design).making(chosen).design());
-        motion = choice("design.motion", "Motion", List.of(Motion.values()), Motion::word, (design, chosen) -> Designs.with(design).motion(chosen).design());
+        hand = choice(
+                "design.hand",
+                "Turning sense",
+                List.of(Hand.values()),
+                Hand::word,
+                (design, chosen) -> Designs.with(design).hand(chosen).design());
+        tipKind = choice(
+                "design.tipKind",
+                "Tip",
+                List.of(TipKind.values()),
+                TipKind::word,
+                (design, kind) -> Designs.with(design)
+                        .tip(new Tip(kind, design.tip().angleDeg()))
+                        .design());
+        alloy = choice(
+                "design.alloy",
+                "Alloy",
+                Alloys.all(),
+                Alloy::label,
+                (design, chosen) -> Designs.with(design).alloy(chosen.id()).design());
+        making = choice(
+                "design.making",
+                "Making",
+                List.of(Making.values()),
+                Making::word,
+                (design, chosen) -> Designs.with(design).making(chosen).design());
+        motion = choice(
+                "design.motion",
+                "Motion",
+                List.of(Motion.values()),
+                Motion::word,
+                (design, chosen) -> Designs.with(design).motion(chosen).design());
         tipAngle.onPreview(degrees -> open.tryOut(design -> angled(design, degrees)));
         tipAngle.onCommit(
                 degrees -> open.edit("Tip angle to " + ANGLE.write(degrees), design -> angled(design, degrees)));
@@ -52,7 +77,11 @@ final class MakingPart {
     }
 
     private <T> ChoiceField<T> choice(
-            String name, String what, List<T> choices, Function<T, String> words, BiFunction<Design, T, Design> change) {
+            String name,
+            String what,
+            List<T> choices,
+            Function<T, String> words,
+            BiFunction<Design, T, Design> change) {
         return new ChoiceField<>(name, what, choices, words)
                 .onCommit(chosen ->
                         open.edit(what + " to " + words.apply(chosen), design -> change.apply(design, chosen)));

@@ -46,9 +46,9 @@ final class OutlinePart extends JPanel {
         JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, 0, 0));
         buttons.setName("design.section.outline.buttons");
         buttons.setOpaque(false);
-        buttons.add(button("Paste points", this::paste));
+        buttons.add(button("Paste", this::paste));
         buttons.add(javax.swing.Box.createHorizontalStrut(Spacing.TIGHT));
-        buttons.add(button("Read CSV file\u2026", this::readFile));
+        buttons.add(button("Read CSV\u2026", this::readFile));
         rows.row("Outline", count, "A custom section is a closed line through its points")
                 .row("Points", buttons, "One point a line: x and y, in any unit; the outline is scaled to its circle")
                 .wide(fault);

@@ -3,13 +3,13 @@ package org.taperwright.designer.ui;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import javax.swing.JPanel;
+import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.workbench.ui.Heading;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.Plot;
 import org.taperwright.workbench.ui.Prose;
 import org.taperwright.workbench.ui.StandingMark;
 import org.taperwright.workbench.ui.XyPlot;
-import org.taperwright.mechanics.quantity.Standing;
 
 /** A plot with its title, its standing, and a line that says the outcome in words. */
 final class PlotTile extends JPanel {

@@ -54,7 +54,9 @@ record ProfileDrag(Design before, int handle, double top, Design design) {
         double start = corners(before).get(handle - 1).getY();
         double raw = (diameter - start) / (segment.toMm() - segment.fromMm());
         double taper = within(TAPER, snapped(raw, fine ? FINE_TAPER_STEP : TAPER_STEP));
-        return with(Designs.with(before).taper(Tapers.withTaper(moved, handle - 1, taper)).design());
+        return with(Designs.with(before)
+                .taper(Tapers.withTaper(moved, handle - 1, taper))
+                .design());
     }
 
     /** Moved by steps along the blade and upwards. */
@@ -68,7 +70,9 @@ record ProfileDrag(Design before, int handle, double top, Design design) {
         double step = fine ? FINE_TAPER_STEP : TAPER_STEP;
         double taper = within(TAPER, snapped(now.taper() + up * step, step));
         List<TaperSegment> moved = Tapers.withEnd(design.taper(), handle - 1, end, FARTHEST);
-        return with(Designs.with(design).taper(Tapers.withTaper(moved, handle - 1, up == 0 ? now.taper() : taper)).design());
+        return with(Designs.with(design)
+                .taper(Tapers.withTaper(moved, handle - 1, up == 0 ? now.taper() : taper))
+                .design());
     }
 
     /** Whether anything has changed. */

@@ -89,7 +89,10 @@ final class Results {
     private State known(AssessmentResult result, boolean outdated) {
         if (result instanceof AssessmentResult.Assessed assessed) {
             return new State(
-                    Optional.of(assessed.assessment()), outdated, assessed.assessment().remarks(), "");
+                    Optional.of(assessed.assessment()),
+                    outdated,
+                    assessed.assessment().remarks(),
+                    "");
         }
         return new State(state.assessment(), true, ((AssessmentResult.Refused) result).faults(), "");
     }

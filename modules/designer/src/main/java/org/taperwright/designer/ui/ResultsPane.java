@@ -25,8 +25,7 @@ final class ResultsPane extends JPanel implements Scrollable {
     private final ViewedLevel level;
     private final NumbersPane numbers = new NumbersPane();
     private final ChecksPane checks;
-    private final PlotTile diameters =
-            new PlotTile("design.diameters", "Diameter along the blade", Standing.COMPUTED);
+    private final PlotTile diameters = new PlotTile("design.diameters", "Diameter along the blade", Standing.COMPUTED);
     private final PlotTile stiffnesses =
             new PlotTile("design.stiffnesses", "Stiffness along the blade", Standing.COMPUTED);
     private final PlotTile bending = new PlotTile("design.bending", "Bending test", Standing.COMPUTED);
@@ -44,7 +43,6 @@ final class ResultsPane extends JPanel implements Scrollable {
         JPanel side = new JPanel(new BorderLayout(0, Spacing.NEAR));
         side.setOpaque(false);
         side.add(numbers, BorderLayout.CENTER);
-        checks.setPreferredSize(new Dimension(200, 84));
         side.add(checks, BorderLayout.SOUTH);
         add(side);
         List.of(diameters, stiffnesses, bending, twisting).forEach(this::add);
@@ -62,8 +60,8 @@ final class ResultsPane extends JPanel implements Scrollable {
     private void plots() {
         Optional<Assessment> known = state.assessment();
         if (known.isEmpty()) {
-            Plot none = Plot.of(
-                    Plot.Axis.of("Distance from the tip", "mm", 0, 16), Plot.Axis.of("", "", 0, 1), List.of());
+            Plot none =
+                    Plot.of(Plot.Axis.of("Distance from the tip", "mm", 0, 16), Plot.Axis.of("", "", 0, 1), List.of());
             List.of(diameters, stiffnesses, bending, twisting).forEach(tile -> tile.show(none, "", false));
             return;
         }

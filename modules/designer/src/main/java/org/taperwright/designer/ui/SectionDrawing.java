@@ -14,11 +14,12 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.List;
 import java.util.Optional;
+import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.mechanics.quantity.Unit;
 import org.taperwright.mechanics.section.Edge;
 import org.taperwright.mechanics.section.Hand;
 import org.taperwright.mechanics.section.Point;
 import org.taperwright.mechanics.section.Segment;
-import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.CopyMenu;
 import org.taperwright.workbench.ui.Drawing;
 import org.taperwright.workbench.ui.Ink;
@@ -60,7 +61,8 @@ final class SectionDrawing extends Drawing {
         addKeyListener(new KeyAdapter() {
             @Override
             public void keyPressed(KeyEvent event) {
-                int step = event.getKeyCode() == KeyEvent.VK_RIGHT ? 1 : event.getKeyCode() == KeyEvent.VK_LEFT ? -1 : 0;
+                int step =
+                        event.getKeyCode() == KeyEvent.VK_RIGHT ? 1 : event.getKeyCode() == KeyEvent.VK_LEFT ? -1 : 0;
                 if (step != 0 && edgeCount() > 0) {
                     edge = Math.floorMod(edge + step, edgeCount());
                     repaint();
@@ -93,7 +95,8 @@ final class SectionDrawing extends Drawing {
 
     /** The edge whose angles are drawn. */
     Optional<Edge> measured() {
-        return section.filter(shown -> edge < shown.edges().size()).map(shown -> shown.edges().get(edge));
+        return section.filter(shown -> edge < shown.edges().size())
+                .map(shown -> shown.edges().get(edge));
     }
 
     private int edgeCount() {
@@ -207,11 +210,11 @@ final class SectionDrawing extends Drawing {
     private void captions(Graphics2D g, SectionAtLevel shown) {
         FontMetrics metrics = g.getFontMetrics();
         g.setColor(Ink.text());
-        String at = "Diameter " + Shown.diameter(shown.diameterMm());
-        String core = "Core (dashed) " + Shown.diameter(2 * shown.coreRadius() * shown.diameterMm());
+        String at = "Diameter " + Shown.of(shown.diameterMm(), Unit.MILLIMETRE);
+        String core = "Core (dashed) " + Shown.of(2 * shown.coreRadius() * shown.diameterMm(), Unit.MILLIMETRE);
         g.drawString(at, Spacing.TIGHT, metrics.getAscent() + 2);
         g.drawString(core, Spacing.TIGHT, metrics.getAscent() + 2 + metrics.getHeight());
-        String edges = edgeCount() == 0 ? "No cutting edge" : "Edge " + (edge + 1) + " of " + edgeCount();
+        String edges = edgeCount() == 0 ? "No cutting edge" : "Edge " + (edge + 1) + " of " + edgeCount() + land(shown);
         right(g, edges, metrics.getAscent() + 2);
         g.setColor(Ink.quiet());
         g.drawString("Seen from", Spacing.TIGHT, getHeight() - metrics.getHeight() - metrics.getDescent() - 2);
@@ -220,6 +223,11 @@ final class SectionDrawing extends Drawing {
             g.setColor(Ink.unusual());
             right(g, "outdated", metrics.getAscent() + 2 + metrics.getHeight());
         }
+    }
+
+    private String land(SectionAtLevel shown) {
+        double width = measured().map(Edge::landWidth).orElse(0.0) * shown.diameterMm();
+        return width > 0 ? ", land " + Shown.of(width, Unit.MILLIMETRE) : "";
     }
 
     private void right(Graphics2D g, String words, int y) {

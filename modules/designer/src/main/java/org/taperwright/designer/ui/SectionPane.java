@@ -56,8 +56,8 @@ final class SectionPane extends JPanel {
     private void show(OpenDesign open) {
         shown = open.shown();
         look = open.look();
-        shown.ifPresent(design -> slider.setMaximum(
-                (int) Math.ceil(Math.max(1, Math.min(40, design.workingPartMm())) * STEPS_PER_MM)));
+        shown.ifPresent(design ->
+                slider.setMaximum((int) Math.ceil(Math.max(1, Math.min(40, design.workingPartMm())) * STEPS_PER_MM)));
         refresh();
     }
 

@@ -38,8 +38,8 @@ final class SectionPart {
             new ChoiceField<>("design.section.family", "Section", Sections.families(), SectionFamily::label);
     private final ParameterForm parameters = new ParameterForm("design.section.parameters");
     private final OutlinePart outline;
-    private final QuantityField rounding = new QuantityField(
-            "design.section.rounding", "Edge rounding", QuantityKind.shareOfDiameter(0, 0.2, 0.005));
+    private final QuantityField rounding =
+            new QuantityField("design.section.rounding", "Edge rounding", QuantityKind.shareOfDiameter(0, 0.2, 0.005));
     private final QuantityField land =
             new QuantityField("design.section.land", "Land width", QuantityKind.shareOfDiameter(0, 0.3, 0.01));
     private Optional<Design> shown = Optional.empty();
@@ -50,15 +50,24 @@ final class SectionPart {
         this.level = level;
         outline = new OutlinePart(points -> open.edit(
                 "Custom outline of " + points.size() + " points",
-                shape(old -> new SectionShape("custom", java.util.Map.of(), old.edgeRounding(), old.landWidth(), points))));
+                shape(old ->
+                        new SectionShape("custom", java.util.Map.of(), old.edgeRounding(), old.landWidth(), points))));
         station.onCommit(this::choose);
         family.onCommit(this::chooseFamily);
         bind(at, this::levelName, mm -> design -> atLevel(design, mm));
         parameters.onChange(this::parameter);
-        bind(rounding, value -> "Edge rounding to " + QuantityKind.shareOfDiameter(0, 1, 1).write(value), value -> shape(
-                old -> new SectionShape(old.family(), old.parameters(), value, old.landWidth(), old.points())));
-        bind(land, value -> "Land width to " + QuantityKind.shareOfDiameter(0, 1, 1).write(value), value -> shape(
-                old -> new SectionShape(old.family(), old.parameters(), old.edgeRounding(), value, old.points())));
+        bind(
+                rounding,
+                value -> "Edge rounding to "
+                        + QuantityKind.shareOfDiameter(0, 1, 1).write(value),
+                value -> shape(
+                        old -> new SectionShape(old.family(), old.parameters(), value, old.landWidth(), old.points())));
+        bind(
+                land,
+                value ->
+                        "Land width to " + QuantityKind.shareOfDiameter(0, 1, 1).write(value),
+                value -> shape(old ->
+                        new SectionShape(old.family(), old.parameters(), old.edgeRounding(), value, old.points())));
         form.heading("Section")
                 .row("Station", station, "Where along the blade the section below holds; between stations it blends")
                 .row("", stationButtons(), "")
@@ -107,7 +116,8 @@ final class SectionPart {
         Optional<SectionFamily> known = Sections.family(now.shape().family());
         known.ifPresent(family::setValue);
         parameters.setParameters(
-                known.map(SectionFamily::parameters).orElse(List.of()), now.shape().parameters());
+                known.map(SectionFamily::parameters).orElse(List.of()),
+                now.shape().parameters());
         rounding.setValue(now.shape().edgeRounding());
         land.setValue(now.shape().landWidth());
         outline.show(now.shape());
@@ -136,15 +146,20 @@ final class SectionPart {
     }
 
     private Design atLevel(Design design, double mm) {
-        SectionStation moved = new SectionStation(mm, design.sections().get(chosen).shape());
-        return Designs.with(design).sections(Rows.replaced(design.sections(), chosen, moved)).design();
+        SectionStation moved =
+                new SectionStation(mm, design.sections().get(chosen).shape());
+        return Designs.with(design)
+                .sections(Rows.replaced(design.sections(), chosen, moved))
+                .design();
     }
 
     private UnaryOperator<Design> shape(UnaryOperator<SectionShape> change) {
         return design -> {
             SectionStation old = design.sections().get(chosen);
             SectionStation changed = new SectionStation(old.levelMm(), change.apply(old.shape()));
-            return Designs.with(design).sections(Rows.replaced(design.sections(), chosen, changed)).design();
+            return Designs.with(design)
+                    .sections(Rows.replaced(design.sections(), chosen, changed))
+                    .design();
         };
     }
 
@@ -154,7 +169,11 @@ final class SectionPart {
                 return OutlinePart.traced(old);
             }
             return new SectionShape(
-                    next.id(), Sections.initialShape(next).parameters(), old.edgeRounding(), old.landWidth(), List.of());
+                    next.id(),
+                    Sections.initialShape(next).parameters(),
+                    old.edgeRounding(),
+                    old.landWidth(),
+                    List.of());
         }));
     }
 
@@ -188,7 +207,9 @@ final class SectionPart {
         open.edit(
                 "Remove section station " + (chosen + 1),
                 design -> design.sections().size() > 1
-                        ? Designs.with(design).sections(Rows.without(design.sections(), chosen)).design()
+                        ? Designs.with(design)
+                                .sections(Rows.without(design.sections(), chosen))
+                                .design()
                         : design);
     }
 }

@@ -28,8 +28,8 @@ final class SizePart {
             new ChoiceField<>("design.quick.size", "Size", IsoSizes.sizes(), IsoSizes::text).withIcons(SizePart::chip);
     private final QuantityField quickTaper = new QuantityField("design.quick.taper", "Taper", QuantityKind.taper());
     private final JButton fill = new JButton("Fill in");
-    private final QuantityField tip = new QuantityField(
-            "design.tipDiameter", "Tip diameter", QuantityKind.diameter(0.05, 1.4, 0.01));
+    private final QuantityField tip =
+            new QuantityField("design.tipDiameter", "Tip diameter", QuantityKind.diameter(0.05, 1.4, 0.01));
     private final QuantityField workingPart = new QuantityField(
             "design.workingPart", "Working part", QuantityKind.length(Tapers.SHORTEST, FARTHEST, 0.5));
     private final JCheckBox shaftAsBlade = new JCheckBox("As the blade ends");
@@ -48,7 +48,12 @@ final class SizePart {
         shaftAsBlade.addActionListener(event -> chooseShaft());
         bind(tip, "Tip diameter", this::tipDiameter);
         bind(workingPart, "Working part", this::workingPart);
-        bind(shaft, "Shaft diameter", mm -> design -> Designs.with(design).shaftDiameterMm(OptionalDouble.of(mm)).design());
+        bind(
+                shaft,
+                "Shaft diameter",
+                mm -> design -> Designs.with(design)
+                        .shaftDiameterMm(OptionalDouble.of(mm))
+                        .design());
         bind(length, "Length", mm -> design -> Designs.with(design).lengthMm(mm).design());
         JPanel quick = new JPanel(new BorderLayout(Spacing.TIGHT, 0));
         quick.setName("design.quick");
@@ -66,10 +71,10 @@ final class SizePart {
         open.onShown(shown -> shown.shown().ifPresent(this::show));
     }
 
-    private void bind(QuantityField field, String what, DoubleFunction<java.util.function.UnaryOperator<Design>> change) {
+    private void bind(
+            QuantityField field, String what, DoubleFunction<java.util.function.UnaryOperator<Design>> change) {
         field.onPreview(value -> open.tryOut(change.apply(value)));
-        field.onCommit(value -> open.edit(
-                what + " to " + field.kind().write(value), change.apply(value)));
+        field.onCommit(value -> open.edit(what + " to " + field.kind().write(value), change.apply(value)));
     }
 
     private java.util.function.UnaryOperator<Design> tipDiameter(double mm) {
@@ -77,23 +82,35 @@ final class SizePart {
     }
 
     private java.util.function.UnaryOperator<Design> workingPart(double mm) {
-        return design -> Designs.with(design).taper(Tapers.withEnd(design.taper(), design.taper().size() - 1, mm, FARTHEST)).design();
+        return design -> Designs.with(design)
+                .taper(Tapers.withEnd(design.taper(), design.taper().size() - 1, mm, FARTHEST))
+                .design();
     }
 
     private void fillIn() {
         int chosen = size.getItemAt(Math.max(0, size.getSelectedIndex()));
         double taper = quickTaper.value();
-        open.edit("Fill in " + Shown.designation(chosen, taper), design -> Designs.with(design)
-                .tipDiameterMm(chosen / 100.0)
-                .constantTaper(taper)
-                .design());
+        open.edit(
+                "Fill in " + Shown.designation(chosen, taper),
+                design -> Designs.with(design)
+                        .tipDiameterMm(chosen / 100.0)
+                        .constantTaper(taper)
+                        .design());
     }
 
     private void chooseShaft() {
         if (shaftAsBlade.isSelected()) {
-            open.edit("Shaft as the blade ends", design -> Designs.with(design).shaftDiameterMm(OptionalDouble.empty()).design());
+            open.edit(
+                    "Shaft as the blade ends",
+                    design -> Designs.with(design)
+                            .shaftDiameterMm(OptionalDouble.empty())
+                            .design());
         } else {
-            open.edit("Shaft of its own diameter", design -> Designs.with(design).shaftDiameterMm(OptionalDouble.of(rounded(design.diameterMm(design.workingPartMm())))).design());
+            open.edit(
+                    "Shaft of its own diameter",
+                    design -> Designs.with(design)
+                            .shaftDiameterMm(OptionalDouble.of(rounded(design.diameterMm(design.workingPartMm()))))
+                            .design());
         }
     }
 
@@ -109,7 +126,8 @@ final class SizePart {
             size.setValue(nearest);
         }
         if (!open.trying()) {
-            quickTaper.setValue(design.taper().isEmpty() ? 0.02 : design.taper().get(0).taper());
+            quickTaper.setValue(
+                    design.taper().isEmpty() ? 0.02 : design.taper().get(0).taper());
         }
     }
 

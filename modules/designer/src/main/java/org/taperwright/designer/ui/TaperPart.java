@@ -53,11 +53,15 @@ final class TaperPart {
         if (column == TO) {
             open.edit(
                     endName(row, value),
-                    design -> Designs.with(design).taper(Tapers.withEnd(design.taper(), row, value, FARTHEST)).design());
+                    design -> Designs.with(design)
+                            .taper(Tapers.withEnd(design.taper(), row, value, FARTHEST))
+                            .design());
         } else {
             open.edit(
                     taperName(row, value),
-                    design -> Designs.with(design).taper(Tapers.withTaper(design.taper(), row, value)).design());
+                    design -> Designs.with(design)
+                            .taper(Tapers.withTaper(design.taper(), row, value))
+                            .design());
         }
     }
 
@@ -73,7 +77,9 @@ final class TaperPart {
         open.edit(
                 "Split taper segment " + (row + 1),
                 design -> Tapers.canSplit(design.taper().get(row))
-                        ? Designs.with(design).taper(Tapers.split(design.taper(), row)).design()
+                        ? Designs.with(design)
+                                .taper(Tapers.split(design.taper(), row))
+                                .design()
                         : design);
     }
 
@@ -81,11 +87,17 @@ final class TaperPart {
         open.edit(
                 "Remove taper segment " + (row + 1),
                 design -> design.taper().size() > 1
-                        ? Designs.with(design).taper(Tapers.without(design.taper(), row)).design()
+                        ? Designs.with(design)
+                                .taper(Tapers.without(design.taper(), row))
+                                .design()
                         : design);
     }
 
     private void add() {
-        open.edit("Add a taper segment", design -> Designs.with(design).taper(Tapers.extended(design.taper(), ADDED)).design());
+        open.edit(
+                "Add a taper segment",
+                design -> Designs.with(design)
+                        .taper(Tapers.extended(design.taper(), ADDED))
+                        .design());
     }
 }

@@ -65,13 +65,14 @@ final class TaperProfile extends JPanel {
         List<Plot.Spot> spots = ProfileDrag.corners(design).stream()
                 .map(corner -> new Plot.Spot(corner.getX(), corner.getY()))
                 .toList();
+        double least = spots.stream().mapToDouble(Plot.Spot::y).min().orElse(0);
         double greatest = spots.stream().mapToDouble(Plot.Spot::y).max().orElse(1);
         double top = heldTop.orElse(Math.ceil(greatest * 12) / 10);
         SeriesLook look = open.look();
         double end = Math.max(16, Math.ceil(design.workingPartMm()));
         return Plot.of(
                 Plot.Axis.of("Distance from the tip", "mm", 0, end),
-                Plot.Axis.of("Diameter", "mm", 0, top),
+                Plot.Axis.of("Diameter", "mm", least < 0 ? 1.2 * least : 0, top),
                 List.of(new Plot.Curve("", look, Plot.Style.LINE, spots)));
     }
 
@@ -82,8 +83,7 @@ final class TaperProfile extends JPanel {
         List<Point2D> corners = ProfileDrag.corners(shown.get());
         for (int i = 0; i < corners.size(); i++) {
             Point2D at = plot.toPixels(corners.get(i).getX(), corners.get(i).getY());
-            Ellipse2D handle =
-                    new Ellipse2D.Double(at.getX() - HANDLE / 2, at.getY() - HANDLE / 2, HANDLE, HANDLE);
+            Ellipse2D handle = new Ellipse2D.Double(at.getX() - HANDLE / 2, at.getY() - HANDLE / 2, HANDLE, HANDLE);
             boolean strong = i == chosen && (plot.isFocusOwner() || drag.isPresent());
             g.setColor(strong ? Ink.accent() : Ink.paper());
             g.fill(handle);
@@ -98,7 +98,8 @@ final class TaperProfile extends JPanel {
         OptionalInt nearest = OptionalInt.empty();
         double least = REACH;
         for (int i = 0; i < corners.size(); i++) {
-            double away = plot.toPixels(corners.get(i).getX(), corners.get(i).getY()).distance(event.getPoint());
+            double away =
+                    plot.toPixels(corners.get(i).getX(), corners.get(i).getY()).distance(event.getPoint());
             if (away < least) {
                 least = away;
                 nearest = OptionalInt.of(i);
@@ -109,7 +110,8 @@ final class TaperProfile extends JPanel {
 
     private void begin(int handle) {
         chosen = handle;
-        drag = shown.map(design -> new ProfileDrag(design, handle, plot.plot().y().to().orElse(1)));
+        drag = shown.map(
+                design -> new ProfileDrag(design, handle, plot.plot().y().to().orElse(1)));
         plot.repaint();
     }
 

@@ -13,6 +13,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.TransferHandler;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,7 @@ import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.section.SectionFamily;
 import org.taperwright.workbench.api.BareDesk;
+import org.taperwright.workbench.api.ThingTransfer;
 import org.taperwright.workbench.ui.Gestures;
 import org.taperwright.workbench.ui.Heading;
 import org.taperwright.workbench.ui.Prose;
@@ -181,7 +183,8 @@ class DesignPanelTest {
         });
         desk.settle();
 
-        assertThat(checks()).anySatisfy(words -> assertThat(words).startsWith("Taper").contains("0.05 mm"));
+        assertThat(checks())
+                .anySatisfy(words -> assertThat(words).startsWith("Taper").contains("0.05 mm"));
         assertThat(headings()).contains("Numbers (outdated)");
         assertThat(Gestures.named(panel, "design.status", JLabel.class).getText())
                 .isEqualTo("Cannot be computed: see the checks");
@@ -225,6 +228,17 @@ class DesignPanelTest {
         click("design.empty.New design");
         assertThat(advice.isVisible()).isFalse();
         assertThat(desk.nextUndo()).contains("Add design");
+    }
+
+    @Test
+    void a_design_dropped_on_the_window_opens() {
+        boolean taken = Shots.onEventThread(() -> panel.getTransferHandler()
+                .importData(new TransferHandler.TransferSupport(
+                        panel, new ThingTransfer(List.of(SampleDesigns.FILE)))));
+
+        assertThat(taken).isTrue();
+        assertThat(Gestures.named(panel, "design.name", JTextField.class).getText())
+                .isEqualTo("Square file 25");
     }
 
     @Test
@@ -272,7 +286,8 @@ class DesignPanelTest {
 
     private List<String> checks() {
         return Gestures.all(panel).stream()
-                .filter(part -> part instanceof Prose && String.valueOf(part.getName()).startsWith("fault."))
+                .filter(part ->
+                        part instanceof Prose && String.valueOf(part.getName()).startsWith("fault."))
                 .map(part -> ((Prose) part).getText())
                 .toList();
     }

@@ -41,8 +41,18 @@ class FieldPlaceTest {
                     .toList();
 
             for (String field : List.of(
-                    "name", "note", "tipDiameterMm", "shaftDiameterMm", "lengthMm", "taper[0].taper",
-                    "sections[0].shape.family", "flutes[0].flutesPerMm", "hand", "tip.kind", "alloy", "making",
+                    "name",
+                    "note",
+                    "tipDiameterMm",
+                    "shaftDiameterMm",
+                    "lengthMm",
+                    "taper[0].taper",
+                    "sections[0].shape.family",
+                    "flutes[0].flutesPerMm",
+                    "hand",
+                    "tip.kind",
+                    "alloy",
+                    "making",
                     "motion")) {
                 assertThat(names).contains(FieldPlace.of(field).component());
             }

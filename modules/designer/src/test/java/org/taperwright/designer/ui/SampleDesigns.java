@@ -46,8 +46,7 @@ final class SampleDesigns {
                 "Falling taper 25",
                 "For comparing constant and falling taper",
                 0.25,
-                List.of(
-                        new TaperSegment(0, 3, 0.08), new TaperSegment(3, 8, 0.05), new TaperSegment(8, 16, 0.03)),
+                List.of(new TaperSegment(0, 3, 0.08), new TaperSegment(3, 8, 0.05), new TaperSegment(8, 16, 0.03)),
                 OptionalDouble.of(1.1),
                 25,
                 List.of(new SectionStation(0, SectionShape.of("triangle", Map.of("sagitta", 0.03)))),

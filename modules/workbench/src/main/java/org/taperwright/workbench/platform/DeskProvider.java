@@ -1,16 +1,36 @@
 package org.taperwright.workbench.platform;
 
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.function.Consumer;
-import javax.swing.SwingUtilities;
 import org.openide.util.Lookup;
 import org.openide.util.lookup.ServiceProvider;
+import org.taperwright.library.exchange.DemoLibrary;
+import org.taperwright.library.exchange.FileFault;
+import org.taperwright.library.exchange.JsonForms;
+import org.taperwright.library.history.EditHistory;
+import org.taperwright.library.history.NewLibrary;
+import org.taperwright.library.store.LibraryStore;
+import org.taperwright.library.store.OpenResult;
 import org.taperwright.workbench.api.Desk;
+import org.taperwright.workbench.desk.LibraryDesk;
 
-/** Where windows get the one desk of the program, once the library is open. */
+/**
+ * Where windows get the one desk of the program, once the library is open. The library is opened off the event thread,
+ * filled with the demo library if it is new, and closed when the program ends.
+ */
 @ServiceProvider(service = DeskProvider.class)
 public final class DeskProvider {
     private final CompletableFuture<Desk> desk = new CompletableFuture<>();
+    private final CompletableFuture<String> refusal = new CompletableFuture<>();
+    private final ExecutorService disk = Executors.newSingleThreadExecutor(new NamedThreads("library"));
+    private final ExecutorService workers = Executors.newFixedThreadPool(
+            Math.max(2, Runtime.getRuntime().availableProcessors()), new NamedThreads("work"));
+    private Optional<EditHistory> history = Optional.empty();
 
     /** The one provider of the running program. */
     public static DeskProvider get() {
@@ -19,6 +39,47 @@ public final class DeskProvider {
 
     /** Calls back on the event thread when the library is open; at once if it is. */
     public void whenOpen(Consumer<Desk> user) {
-        desk.thenAcceptAsync(user, SwingUtilities::invokeLater);
+        desk.thenAcceptAsync(user, EventThread.INSTANCE);
+    }
+
+    /** Calls back on the event thread, with the reason in plain words, if the library cannot be opened. */
+    public void whenRefused(Consumer<String> user) {
+        refusal.thenAcceptAsync(user, EventThread.INSTANCE);
+    }
+
+    /** Begins to open the library; returns at once. */
+    void open() {
+        disk.execute(this::openHere);
+    }
+
+    private void openHere() {
+        OpenResult result = LibraryStore.open(LibraryPlace.file(), JsonForms.forStore());
+        if (result instanceof OpenResult.Opened opened) {
+            String who = System.getProperty("user.name", "");
+            List<FileFault> faults = NewLibrary.seed(
+                    opened.store(), who, DemoLibrary.load(Lookup.getDefault().lookup(ClassLoader.class)));
+            faults.forEach(fault -> Notices.warn("The demo library was left out", fault.sentence()));
+            EditHistory opening = new EditHistory(opened.store(), who, disk, Clock.systemUTC());
+            opening.unreadable()
+                    .forEach(thing -> Notices.warn(
+                            "A thing in the library could not be read",
+                            thing.id().value()));
+            opening.onStoring(new StoringWatch(opening));
+            keep(opening);
+            desk.complete(new LibraryDesk(
+                    opening, workers, EventThread.INSTANCE, new StatusLineWork(), new WindowOpener(opening::snapshot)));
+        } else if (result instanceof OpenResult.Refused refused) {
+            refusal.complete(refused.fault().sentence());
+        }
+    }
+
+    private synchronized void keep(EditHistory opened) {
+        history = Optional.of(opened);
+    }
+
+    /** Stores what still waits and closes the library. */
+    synchronized void close() {
+        history.ifPresent(EditHistory::close);
+        history = Optional.empty();
     }
 }

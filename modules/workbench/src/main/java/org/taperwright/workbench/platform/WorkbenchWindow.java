@@ -7,6 +7,7 @@ import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.SwingConstants;
+import org.openide.awt.UndoRedo;
 import org.openide.windows.TopComponent;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.workbench.api.Desk;
@@ -18,6 +19,7 @@ import org.taperwright.workbench.api.Desk;
 public abstract class WorkbenchWindow extends TopComponent {
     private final Set<ThingKind> kinds;
     private boolean filled;
+    private UndoRedo undo = UndoRedo.NONE;
 
     /**
      * Makes the frame of a window.
@@ -48,6 +50,7 @@ public abstract class WorkbenchWindow extends TopComponent {
     protected void componentOpened() {
         if (!filled) {
             DeskProvider.get().whenOpen(this::fill);
+            DeskProvider.get().whenRefused(this::explain);
         }
     }
 
@@ -56,10 +59,24 @@ public abstract class WorkbenchWindow extends TopComponent {
             return;
         }
         filled = true;
+        undo = new DeskUndo(desk);
+        fillWith(content(desk));
+    }
+
+    private void explain(String reason) {
+        fillWith(new JLabel("The library cannot be opened. " + reason, SwingConstants.CENTER));
+    }
+
+    private void fillWith(JComponent shown) {
         removeAll();
-        add(content(desk));
+        add(shown);
         revalidate();
         repaint();
+    }
+
+    @Override
+    public UndoRedo getUndoRedo() {
+        return undo;
     }
 
     @Override

@@ -11,7 +11,7 @@ import javax.swing.SwingConstants;
 
 /** What an empty window shows: what it would show, what to do next, and buttons that do it. */
 public final class EmptyState extends JPanel {
-    private static final int LINE = 360;
+    private static final int LINE = 430;
 
     public EmptyState(String name, String title, String advice, List<Action> next) {
         super(new GridBagLayout());

@@ -2,11 +2,15 @@ package org.taperwright.workbench.ui;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.beans.PropertyChangeListener;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A form: labels left, fields right, headings between. Fields take what width there is and keep the height they need; a
@@ -14,8 +18,10 @@ import javax.swing.Scrollable;
  */
 public final class FormPane extends JPanel implements Scrollable {
     private static final int SCROLL_STEP = 32;
+    private static final String FOCUS_OWNER = "permanentFocusOwner";
 
     private final transient FormRows rows = new FormRows();
+    private final transient PropertyChangeListener follow = event -> show(event.getNewValue());
 
     public FormPane(String name) {
         setLayout(rows);
@@ -47,6 +53,29 @@ public final class FormPane extends JPanel implements Scrollable {
     public FormPane wide(JComponent part) {
         add(part, FormRows.Place.WIDE);
         return this;
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        focus().addPropertyChangeListener(FOCUS_OWNER, follow);
+    }
+
+    @Override
+    public void removeNotify() {
+        focus().removePropertyChangeListener(FOCUS_OWNER, follow);
+        super.removeNotify();
+    }
+
+    private static KeyboardFocusManager focus() {
+        return KeyboardFocusManager.getCurrentKeyboardFocusManager();
+    }
+
+    /** Scrolls to the field that the keyboard has come to. */
+    private void show(@Nullable Object focused) {
+        if (focused instanceof JComponent field && SwingUtilities.isDescendingFrom(field, this)) {
+            field.scrollRectToVisible(new Rectangle(field.getSize()));
+        }
     }
 
     @Override

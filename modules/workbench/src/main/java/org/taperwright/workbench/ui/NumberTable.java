@@ -3,11 +3,13 @@ package org.taperwright.workbench.ui;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
+import java.awt.KeyboardFocusManager;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
@@ -61,6 +63,7 @@ public final class NumberTable extends JPanel {
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.putClientProperty("terminateEditOnFocusLost", Boolean.TRUE);
         table.getTableHeader().setReorderingAllowed(false);
+        leaveByTab();
         fault.setName(name + ".fault");
         fault.setVisible(false);
         buttons.setOpaque(false);
@@ -85,7 +88,8 @@ public final class NumberTable extends JPanel {
     /** Adds a button that acts on the chosen row, or on the last when none is chosen. */
     public NumberTable button(String words, String explanation, RowAction action) {
         JButton button = new JButton(words);
-        button.setName(getName() + "." + words.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        button.setName(
+                getName() + "." + words.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
         button.setToolTipText(explanation);
         button.addActionListener(event -> {
             if (!rows.isEmpty()) {
@@ -119,6 +123,14 @@ public final class NumberTable extends JPanel {
     /** The table itself, for tests and focus. */
     public JTable table() {
         return table;
+    }
+
+    /** Tab goes on to the next field, as everywhere in a form; arrows go from cell to cell. */
+    private void leaveByTab() {
+        table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("TAB"), "none");
+        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("shift TAB"), "none");
     }
 
     private int chosen() {
@@ -177,8 +189,8 @@ public final class NumberTable extends JPanel {
             int unit = heading.indexOf(" (");
             return unit < 0
                     ? heading
-                    : "<html><div align='right'>" + heading.substring(0, unit) + "<br>"
-                            + heading.substring(unit + 1) + "</div></html>";
+                    : "<html><div align='right'>" + heading.substring(0, unit) + "<br>" + heading.substring(unit + 1)
+                            + "</div></html>";
         }
     }
 

@@ -29,8 +29,7 @@ public final class QuantityCell extends DefaultCellEditor {
     }
 
     @Override
-    public Component getTableCellEditorComponent(
-            JTable table, Object value, boolean selected, int row, int column) {
+    public Component getTableCellEditorComponent(JTable table, Object value, boolean selected, int row, int column) {
         JTextField field = (JTextField) getComponent();
         field.putClientProperty("JComponent.outline", null);
         fault.accept("");
@@ -51,7 +50,8 @@ public final class QuantityCell extends DefaultCellEditor {
         OptionalDouble read = kind.value(field.getText());
         if (read.isEmpty() || !kind.allows(read.getAsDouble())) {
             field.putClientProperty("JComponent.outline", "error");
-            fault.accept("\u201c" + field.getText().strip() + "\u201d cannot stand here; expected " + kind.expectation());
+            fault.accept(
+                    "\u201c" + field.getText().strip() + "\u201d cannot stand here; expected " + kind.expectation());
             return false;
         }
         fault.accept("");

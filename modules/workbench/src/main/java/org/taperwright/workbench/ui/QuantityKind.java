@@ -71,13 +71,7 @@ public record QuantityKind(
     public static QuantityKind of(FamilyParameter parameter) {
         int decimals = parameter.whole() ? 0 : 4;
         return new QuantityKind(
-                parameter.unit(),
-                parameter.least(),
-                parameter.most(),
-                parameter.step(),
-                0,
-                decimals,
-                Map.of());
+                parameter.unit(), parameter.least(), parameter.most(), parameter.step(), 0, decimals, Map.of());
     }
 
     /** The value as it stands in a field, such as {@code 0.25 mm}. */

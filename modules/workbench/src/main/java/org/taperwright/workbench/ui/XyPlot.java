@@ -51,7 +51,7 @@ public final class XyPlot extends Drawing {
         return plot;
     }
 
-    /** A few words in the corner, such as "outdated"; empty for none. */
+    /** A few words above the axes, such as "outdated"; empty for none. */
     public void setRemark(String words) {
         remark = words;
         repaint();
@@ -110,8 +110,8 @@ public final class XyPlot extends Drawing {
             int width = g.getFontMetrics().stringWidth(remark);
             g.drawString(
                     remark,
-                    (float) dataArea.getMaxX() - width - Spacing.TIGHT,
-                    (float) dataArea.getY() + g.getFontMetrics().getAscent());
+                    getWidth() - width - Spacing.TIGHT,
+                    g.getFontMetrics().getAscent() + Spacing.TIGHT);
         }
     }
 

@@ -37,7 +37,8 @@ class FaultListTest {
 
         assertThat(list.getComponent(0).getAccessibleContext().getAccessibleName())
                 .isEqualTo("Impossible. Field taper: the diameter falls to 0.03 mm. more than 0.05 mm");
-        assertThat(list.getComponent(1).getAccessibleContext().getAccessibleName()).startsWith("Unusual.");
+        assertThat(list.getComponent(1).getAccessibleContext().getAccessibleName())
+                .startsWith("Unusual.");
     }
 
     @Test

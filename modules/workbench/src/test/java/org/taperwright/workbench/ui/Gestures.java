@@ -106,7 +106,8 @@ public final class Gestures {
             return;
         }
         for (Component at = on; at instanceof JComponent around; at = at.getParent()) {
-            Object name = around.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(stroke);
+            Object name = around.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                    .get(stroke);
             if (act(around, name)) {
                 return;
             }

@@ -17,9 +17,15 @@ class SeriesLooksTest {
     @Test
     void designs_compared_with_each_other_never_look_alike() {
         SeriesLooks looks = SeriesLooks.of(library(Map.of(
-                "first", List.of("a", "b", "c"), "second", List.of("d", "c", "a"), "third", List.of("e", "f", "d", "b"))));
+                "first",
+                List.of("a", "b", "c"),
+                "second",
+                List.of("d", "c", "a"),
+                "third",
+                List.of("e", "f", "d", "b"))));
 
-        for (List<String> group : List.of(List.of("a", "b", "c"), List.of("d", "c", "a"), List.of("e", "f", "d", "b"))) {
+        for (List<String> group :
+                List.of(List.of("a", "b", "c"), List.of("d", "c", "a"), List.of("e", "f", "d", "b"))) {
             List<SeriesLook> shown =
                     group.stream().map(id -> looks.of(new ThingId(id))).toList();
             assertThat(new HashSet<>(shown)).hasSameSizeAs(group);
@@ -38,7 +44,8 @@ class SeriesLooksTest {
     @Test
     void a_design_in_no_comparison_keeps_its_look_whatever_else_is_in_the_library() {
         SeriesLook alone = SeriesLooks.of(library(Map.of())).of(new ThingId("z"));
-        SeriesLook among = SeriesLooks.of(library(Map.of("first", List.of("a", "b")))).of(new ThingId("z"));
+        SeriesLook among =
+                SeriesLooks.of(library(Map.of("first", List.of("a", "b")))).of(new ThingId("z"));
 
         assertThat(among).isEqualTo(alone);
     }

@@ -46,7 +46,8 @@ class XyPlotTest {
 
         Point2D pixel = plot.toPixels(8, 0.41);
         int blue = new SeriesLook(0).colour().getRGB();
-        assertThat(image.getRGB((int) (2 * pixel.getX()), (int) Math.round(2 * pixel.getY()))).isEqualTo(blue);
+        assertThat(image.getRGB((int) (2 * pixel.getX()), (int) Math.round(2 * pixel.getY())))
+                .isEqualTo(blue);
     }
 
     @Test
@@ -60,7 +61,10 @@ class XyPlotTest {
 
         String svg = Shots.onEventThread(() -> Picture.svg(plot));
 
-        assertThat(svg).contains("Distance from the tip (mm)").contains("Diameter (mm)").contains("Blade");
+        assertThat(svg)
+                .contains("Distance from the tip (mm)")
+                .contains("Diameter (mm)")
+                .contains("Blade");
         assertThat(svg).contains("<path").doesNotContain("<image");
         assertThat(svg).contains("viewBox=\"0 0 400 300\"");
     }
@@ -86,7 +90,6 @@ class XyPlotTest {
                 List.of("Curve", "Moment, least"), List.of(List.of("the \"old\" file", "1.5"), List.of("b", "2")));
 
         // RFC 4180, section 2: fields with commas or quotes are quoted, quotes doubled, lines end in CRLF.
-        assertThat(table.csv())
-                .isEqualTo("Curve,\"Moment, least\"\r\n\"the \"\"old\"\" file\",1.5\r\nb,2\r\n");
+        assertThat(table.csv()).isEqualTo("Curve,\"Moment, least\"\r\n\"the \"\"old\"\" file\",1.5\r\nb,2\r\n");
     }
 }

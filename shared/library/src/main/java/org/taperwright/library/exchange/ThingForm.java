@@ -47,9 +47,9 @@ record ThingForm<R extends Record>(ThingKind kind, int version, Class<R> type, R
     /** The form of a name, such as {@code taperwright/design}. */
     static Optional<ThingForm<?>> named(String name) {
         return Arrays.stream(ThingKind.values())
-                .<ThingForm<?>>map(ThingForm::of)
-                .filter(form -> form.name().equals(name))
-                .findFirst();
+                .filter(kind -> name.equals(PREFIX + kind.word()))
+                .findFirst()
+                .map(ThingForm::of);
     }
 
     /** Names of all forms of single things. */

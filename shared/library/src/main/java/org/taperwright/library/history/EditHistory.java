@@ -4,18 +4,15 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import org.taperwright.library.store.Content;
+import java.util.stream.Collectors;
 import org.taperwright.library.store.Contents;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.LibraryStore;
@@ -200,21 +197,9 @@ public final class EditHistory implements AutoCloseable {
     }
 
     private void accept(Collection<Revision> theirs) {
-        Set<ThingId> ids = new HashSet<>();
-        Map<ThingId, Entry> entries = new HashMap<>(snapshot.entries());
-        long revision = snapshot.revision();
-        for (Revision each : theirs) {
-            ids.add(each.id());
-            revision++;
-            if (each.content() instanceof Content.Present present) {
-                entries.put(each.id(), new Entry(each.id(), present.thing(), revision, each.at(), each.edit()));
-            } else {
-                entries.remove(each.id());
-            }
-        }
-        if (!ids.isEmpty()) {
-            walk.forget(ids);
-            snapshot = new Snapshot(revision, entries);
+        if (!theirs.isEmpty()) {
+            walk.forget(theirs.stream().map(Revision::id).collect(Collectors.toSet()));
+            snapshot = NextSnapshot.of(snapshot, theirs);
         }
     }
 
@@ -237,17 +222,7 @@ public final class EditHistory implements AutoCloseable {
 
     private void apply(MadeEdit edit) {
         Instant at = clock.instant();
-        Map<ThingId, Entry> entries = new HashMap<>(snapshot.entries());
-        long revision = snapshot.revision();
-        for (Replacement each : edit.replacements()) {
-            revision++;
-            if (each.after().isPresent()) {
-                entries.put(each.id(), new Entry(each.id(), each.after().get(), revision, at, edit.name()));
-            } else {
-                entries.remove(each.id());
-            }
-        }
-        snapshot = new Snapshot(revision, entries);
+        snapshot = NextSnapshot.of(snapshot, edit, at);
         queue.add(new PendingEdit(edit, at));
     }
 

@@ -2,6 +2,8 @@ package org.taperwright.library.store;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.MigrationInfo;
@@ -16,9 +18,13 @@ final class Migrations {
     private static final String FOLDER = "org/taperwright/library/store/migration/";
     private static final List<String> SQLITE = List.of("common/V1__revisions.sql", "sqlite/V1_1__guards.sql");
 
+    /** Held here, for a logger that nobody holds forgets its level: only what goes wrong is worth a line. */
+    private static final Logger LOG = Logger.getLogger("org.flywaydb");
+
     private final Flyway flyway;
 
     private Migrations(DataSource source, List<String> files) {
+        LOG.setLevel(Level.WARNING);
         flyway = Flyway.configure(Migrations.class.getClassLoader())
                 .dataSource(source)
                 .table("migration")

@@ -7,10 +7,11 @@ import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.sequence.Sequence;
 
 /** What people call a thing. */
-final class Names {
+public final class Names {
     private Names() {}
 
-    static String of(Record thing) {
+    /** The name of one of the records of {@link ThingKind}. */
+    public static String of(Record thing) {
         if (thing instanceof Design design) {
             return design.name();
         }

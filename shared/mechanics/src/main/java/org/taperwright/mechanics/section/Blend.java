@@ -14,7 +14,7 @@ import java.util.stream.DoubleStream;
  */
 final class Blend {
     /** In diameters. */
-    static final double TOLERANCE = 1e-6;
+    static final double TOLERANCE = 1e-5;
 
     private static final int DEPTH = 12;
     private static final double SAME = 1e-9;

@@ -82,6 +82,9 @@ record CornerArc(Place from, Segment arc, Place to) {
         double sense = Math.signum(corner.turn());
         Side before = Side.from(walk, corner.apex(), false, reachBefore);
         Side after = Side.from(walk, corner.apex(), true, reachAfter);
+        if (before.length() == 0 || after.length() == 0) {
+            return Optional.empty();
+        }
         double low = 0;
         double high = 0;
         boolean found = false;
@@ -94,7 +97,7 @@ record CornerArc(Place from, Segment arc, Place to) {
         if (!found) {
             return Optional.empty();
         }
-        for (int i = 0; i < 80; i++) {
+        while (high - low > 1e-15) {
             double middle = (low + high) / 2;
             if (gap(walk, before, after, middle, sense * radius) >= -TOUCH) {
                 high = middle;

@@ -11,6 +11,9 @@ final class CornerArcs {
     /** The blunt end of a land that turns less than this is round enough, rad. */
     private static final double SMOOTH = Math.toRadians(1);
 
+    /** Keeps an arc from ending on the far corner itself, where the side's direction is the next side's. */
+    private static final double SHORT_OF = 1 - 1e-9;
+
     private CornerArcs() {}
 
     /** Each corner of each cutting edge replaced by an arc, then scaled to circumscribed diameter 1. */
@@ -23,10 +26,11 @@ final class CornerArcs {
                 corners.add(place.last());
             }
         }
-        corners.removeIf(corner -> corner.turn() < SMOOTH);
+        corners.removeIf(corner -> corner.turn() < SMOOTH || rounder(walk, corner, radius));
+        List<Corner> others = Corners.reentrant(outline.segments());
         List<CornerArc> arcs = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
-            Optional<CornerArc> arc = arc(walk, corners, i, radius);
+            Optional<CornerArc> arc = arc(walk, corners, others, i, radius);
             if (arc.isEmpty()) {
                 return refused(
                         "a radius of " + Numbers.text(radius) + " d does not fit between the sides of a cutting edge");
@@ -35,7 +39,8 @@ final class CornerArcs {
         }
         Outline rounded = Outlines.normalised(replaced(walk, arcs));
         if (!corners.isEmpty() && EdgePlace.of(rounded.segments()).isEmpty()) {
-            return refused("a radius of " + Numbers.text(radius) + " d rounds the cutting edges away");
+            return refused("a radius of " + Numbers.text(radius)
+                    + " d leaves the cutting edges too blunt, or clear of the circle on which the back rides");
         }
         return new OutlineResult.Drawn(rounded, List.of());
     }
@@ -48,33 +53,43 @@ final class CornerArcs {
     /** Each sharp re-entrant corner filled; where the radius does not fit, halved until it does. */
     static Outline filletReentrant(Outline outline, double radius) {
         Walk walk = new Walk(outline.segments());
-        List<Corner> corners = Corners.reentrant(outline.segments());
+        List<Corner> corners = new ArrayList<>(Corners.reentrant(outline.segments()));
+        corners.removeIf(corner -> rounder(walk, corner, radius));
+        List<Corner> others = Corners.convex(outline.segments());
         List<CornerArc> arcs = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
-            Optional<CornerArc> arc = arc(walk, corners, i, radius);
+            Optional<CornerArc> arc = arc(walk, corners, others, i, radius);
             for (int k = 1; arc.isEmpty() && k <= HALVINGS; k++) {
-                arc = arc(walk, corners, i, radius / (1 << k));
+                arc = arc(walk, corners, others, i, radius / (1 << k));
             }
             arc.ifPresent(arcs::add);
         }
         return new Outline(replaced(walk, arcs));
     }
 
-    /** An arc at one corner that keeps to its half of the way to the neighbouring corners. */
-    private static Optional<CornerArc> arc(Walk walk, List<Corner> corners, int index, double radius) {
+    /** An arc at one corner that keeps to its half of the way to its like, and short of corners of the other kind. */
+    private static Optional<CornerArc> arc(
+            Walk walk, List<Corner> corners, List<Corner> others, int index, double radius) {
         Corner corner = corners.get(index);
         Corner before = corners.get(Math.floorMod(index - 1, corners.size()));
         Corner after = corners.get((index + 1) % corners.size());
-        return CornerArc.of(
-                walk,
-                corner,
-                radius,
-                length(walk.path(before.apex(), corner.apex())) / 2,
-                length(walk.path(corner.apex(), after.apex())) / 2);
+        double back = round(walk, walk.distance(before.apex(), corner.apex())) / 2;
+        double ahead = round(walk, walk.distance(corner.apex(), after.apex())) / 2;
+        for (Corner other : others) {
+            back = Math.min(back, walk.distance(other.apex(), corner.apex()));
+            ahead = Math.min(ahead, walk.distance(corner.apex(), other.apex()));
+        }
+        return CornerArc.of(walk, corner, radius, SHORT_OF * back, SHORT_OF * ahead);
     }
 
-    private static double length(List<Segment> segments) {
-        return segments.stream().mapToDouble(Segment::length).sum();
+    /** Whether a corner is already rounded with a radius at least as large. */
+    private static boolean rounder(Walk walk, Corner corner, double radius) {
+        return walk.distance(corner.entry(), corner.exit()) >= radius * Math.abs(corner.turn());
+    }
+
+    /** The way to itself is once round. */
+    private static double round(Walk walk, double distance) {
+        return distance == 0 ? walk.length() : distance;
     }
 
     private static List<Segment> replaced(Walk walk, List<CornerArc> arcs) {

@@ -20,12 +20,10 @@ final class Corners {
     private static final double SIDE = 0.15;
 
     private final Walk walk;
-    private final double[] starts;
     private final double sense;
 
     private Corners(List<Segment> segments, double sense) {
         this.walk = new Walk(segments);
-        this.starts = walk.starts();
         this.sense = sense;
     }
 
@@ -61,7 +59,7 @@ final class Corners {
                 result.add(new Corner(new Place(i, 0), new Place(i, 0.5), new Place(i, 1), segment.turn()));
                 run = closed(gathered, run);
             } else if (segment instanceof Segment.Arc arc && arc.radius() < SIDE) {
-                run.add(new Turn(starts[i], starts[i + 1], sense * segment.turn()));
+                run.add(new Turn(walk.startOf(i), walk.startOf(i + 1), sense * segment.turn()));
             }
             double turn = walk.turnAtEnd(i);
             int next = (i + 1) % count;
@@ -69,7 +67,7 @@ final class Corners {
                 result.add(new Corner(new Place(i, 1), new Place(next, 0), new Place(next, 0), turn));
                 run = closed(gathered, run);
             } else {
-                run.add(new Turn(starts[i + 1], starts[i + 1], sense * turn));
+                run.add(new Turn(walk.startOf(i + 1), walk.startOf(i + 1), sense * turn));
             }
         }
         boolean unbroken = result.isEmpty();
@@ -79,7 +77,7 @@ final class Corners {
             joinEnds(gathered, run);
         }
         gathered.forEach(turns -> gather(turns, result));
-        result.sort(Comparator.comparingDouble(corner -> position(corner.apex())));
+        result.sort(Comparator.comparingDouble(corner -> walk.position(corner.apex())));
         return unbroken ? withoutRepeats(result) : result;
     }
 
@@ -94,7 +92,7 @@ final class Corners {
 
     /** The run that was open at the end goes on in the one that was open at the start. */
     private void joinEnds(List<List<Turn>> gathered, List<Turn> run) {
-        double round = starts[starts.length - 1];
+        double round = walk.length();
         for (Turn turn : gathered.get(0)) {
             run.add(new Turn(turn.from() + round, turn.to() + round, turn.amount()));
         }
@@ -172,40 +170,26 @@ final class Corners {
             if (share > 0 && done + share >= wanted) {
                 double from = Math.max(left, turn.from());
                 double to = Math.min(right, turn.to());
-                return placeAt(from + Math.max(0, to - from) * (wanted - done) / share);
+                return walk.place(from + Math.max(0, to - from) * (wanted - done) / share);
             }
             done += share;
         }
-        return placeAt(right);
-    }
-
-    private Place placeAt(double position) {
-        double round = starts[starts.length - 1];
-        double s = position % round < 0 ? position % round + round : position % round;
-        int i = 0;
-        while (i < starts.length - 2 && starts[i + 1] <= s) {
-            i++;
-        }
-        double length = starts[i + 1] - starts[i];
-        return new Place(i, length == 0 ? 0 : Math.min(1, (s - starts[i]) / length));
-    }
-
-    private double position(Place place) {
-        return starts[place.segment()] + place.t() * (starts[place.segment() + 1] - starts[place.segment()]);
+        return walk.place(right);
     }
 
     /** Of corners found on both rounds, the sharper finding. */
     private List<Corner> withoutRepeats(List<Corner> corners) {
-        double round = starts[starts.length - 1];
+        double round = walk.length();
         List<Corner> result = new ArrayList<>();
         for (Corner corner : corners) {
             boolean sharpest = corners.stream().allMatch(other -> {
-                double apart = Math.abs(position(corner.apex()) - position(other.apex()));
+                double apart = Math.abs(walk.position(corner.apex()) - walk.position(other.apex()));
                 boolean same = Math.min(apart, round - apart) <= WINDOW / 2;
                 return !same || sense * corner.turn() >= sense * other.turn();
             });
             boolean first = result.stream()
-                    .noneMatch(other -> Math.abs(position(corner.apex()) - position(other.apex())) <= WINDOW / 2);
+                    .noneMatch(other ->
+                            Math.abs(walk.position(corner.apex()) - walk.position(other.apex())) <= WINDOW / 2);
             if (sharpest && first) {
                 result.add(corner);
             }

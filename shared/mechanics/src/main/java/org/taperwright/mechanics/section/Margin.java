@@ -16,10 +16,11 @@ final class Margin {
 
     static OutlineResult ground(Outline outline, double width) {
         List<EdgePlace> places = EdgePlace.of(outline.segments());
+        Walk walk = new Walk(outline.segments());
         if (places.isEmpty()) {
             return refused(width, "the outline has no cutting edge to grind it on");
         }
-        if (widest(outline, places, Outlines.CIRCLE_RADIUS * (1 - 1e-9)) > width + WANTED) {
+        if (widest(walk, places, Outlines.CIRCLE_RADIUS * (1 - 1e-9)) > width + WANTED) {
             return new OutlineResult.Drawn(
                     outline,
                     List.of(Fault.unusual(
@@ -29,15 +30,15 @@ final class Margin {
         }
         double low = Outlines.coreRadius(outline);
         double high = Outlines.CIRCLE_RADIUS;
-        for (int i = 0; i < 60; i++) {
+        while (high - low > 1e-14) {
             double middle = (low + high) / 2;
-            if (widest(outline, places, middle) > width) {
+            if (widest(walk, places, middle) > width) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
-        if (Math.abs(widest(outline, places, high) - width) > WANTED) {
+        if (Math.abs(widest(walk, places, high) - width) > WANTED) {
             return refused(width, "before that width the lands of neighbouring edges meet");
         }
         Outline ground = Outlines.normalised(DiscClip.clipped(outline.segments(), high));
@@ -61,8 +62,7 @@ final class Margin {
     }
 
     /** Width after scaling of the widest land when the outline is clipped by a circle of a given radius. */
-    private static double widest(Outline outline, List<EdgePlace> places, double radius) {
-        Walk walk = new Walk(outline.segments());
+    private static double widest(Walk walk, List<EdgePlace> places, double radius) {
         double result = 0;
         for (EdgePlace place : places) {
             if (walk.at(place.first().apex()).radius() < radius

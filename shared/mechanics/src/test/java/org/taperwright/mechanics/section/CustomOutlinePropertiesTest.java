@@ -20,7 +20,7 @@ class CustomOutlinePropertiesTest {
     void anyStarShapedPolygonIsDrawnWhateverItsScale(
             @ForAll @IntRange(min = 3, max = 300) int count,
             @ForAll long seed,
-            @ForAll @DoubleRange(min = -9, max = 9) double decade) {
+            @ForAll @DoubleRange(min = -300, max = 300) double decade) {
         List<Point> points = star(count, seed, 0.3);
         double scale = Math.pow(10, decade);
         Outline outline = Drawn.shape(Drawn.custom(points));

@@ -11,12 +11,16 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.Tuple;
+import net.jqwik.api.statistics.Statistics;
 
 /** Every family over its whole parameter space, with any land and any rounding. */
 class FamiliesPropertiesTest {
-    @Property(tries = 3000)
+    @Property(tries = 2000)
     void everyShapeWithinLimitsIsASoundOutlineOrRefusedWithAReason(@ForAll("shapes") SectionShape shape) {
-        OutlineSoundness.check(Sections.outline(shape));
+        OutlineResult result = Sections.outline(shape);
+        OutlineSoundness.check(result);
+        Statistics.collect(result instanceof OutlineResult.Drawn);
+        Statistics.coverage(share -> share.check(true).percentage(each -> each > 20));
     }
 
     @Property(tries = 1000)

@@ -6,7 +6,7 @@ import org.taperwright.mechanics.work.Fault;
 /**
  * What each step does by geometry, and the remarks of the rules.
  *
- * @param steps one for each step
+ * @param steps one for each step; empty where an impossible canal prevents them
  * @param remarks what the rules found
  */
 public record GeometricPassage(List<StepGeometry> steps, List<Fault> remarks) {

@@ -45,8 +45,8 @@ public final class SizeJump implements SequenceRule {
             if (instrument.size() > largest) {
                 faults.add(Fault.unusual(
                         "steps[" + i + "].instrument",
-                        "the end of the canal is widened from " + Shown.mm(thereMm) + " to "
-                                + Shown.mm(instrument.design().tipDiameterMm()) + " in one step",
+                        "the end of the canal is widened from " + Shown.diameter(thereMm) + " to "
+                                + Shown.diameter(instrument.design().tipDiameterMm()) + " in one step",
                         "put size " + IsoSizes.text(largest) + " or smaller before it"));
             }
             thereMm = Math.max(thereMm, instrument.design().tipDiameterMm());

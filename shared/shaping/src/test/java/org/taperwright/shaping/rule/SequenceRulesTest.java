@@ -44,7 +44,7 @@ class SequenceRulesTest {
                 SequenceRules.check(Given.arranged(CANAL, 22, List.of(Given.hand(20, 0.02), Given.hand(30, 0.02))));
         assertThat(faults).singleElement().satisfies(fault -> {
             assertThat(fault.where()).isEqualTo("steps[1].instrument");
-            assertThat(fault.what()).isEqualTo("the end of the canal is widened from 0.2 mm to 0.3 mm in one step");
+            assertThat(fault.what()).isEqualTo("the end of the canal is widened from 0.20 mm to 0.30 mm in one step");
             assertThat(fault.expected()).contains("size 25");
         });
     }

@@ -40,10 +40,11 @@ public record RecordForm<R>(
             findings.refuse(node, path.isEmpty() ? "file" : path, "expected an object {…}");
             return Optional.empty();
         }
-        boolean known = onlyKnown(object, path, elsewhere, findings);
+        Set<String> misspelt = new HashSet<>();
+        boolean known = onlyKnown(object, path, elsewhere, misspelt, findings);
         Map<Field<?, ?>, Object> values = new IdentityHashMap<>();
         for (Field<R, ?> field : fields) {
-            value(field, object, path, findings).ifPresent(value -> values.put(field, value));
+            value(field, object, path, misspelt, findings).ifPresent(value -> values.put(field, value));
         }
         if (!known || values.size() < fields.size()) {
             return Optional.empty();
@@ -60,18 +61,21 @@ public record RecordForm<R>(
         }
     }
 
-    private static <V> Optional<V> value(Field<?, V> field, Node.ObjectNode object, String path, Findings findings) {
+    private static <V> Optional<V> value(
+            Field<?, V> field, Node.ObjectNode object, String path, Set<String> misspelt, Findings findings) {
         Node.Member member = object.members().get(field.name());
         if (member != null) {
             return field.form().read(member.value(), join(path, field.name()), findings);
         }
-        if (field.absent().isEmpty()) {
+        if (field.absent().isEmpty() && !misspelt.contains(field.name())) {
             findings.refuse(object.place(), join(path, field.name()), "is missing", "expected " + field.explanation());
         }
         return field.absent();
     }
 
-    private boolean onlyKnown(Node.ObjectNode object, String path, Set<String> elsewhere, Findings findings) {
+    /** Whether all fields are known; those that an unknown one was probably meant for go among the misspelt. */
+    private boolean onlyKnown(
+            Node.ObjectNode object, String path, Set<String> elsewhere, Set<String> misspelt, Findings findings) {
         List<String> names = new ArrayList<>(fields.stream().map(Field::name).toList());
         Set<String> known = new HashSet<>(names);
         known.addAll(elsewhere);
@@ -79,8 +83,9 @@ public record RecordForm<R>(
         for (Map.Entry<String, Node.Member> member : object.members().entrySet()) {
             if (!known.contains(member.getKey())) {
                 clean = false;
-                String expected = Spelling.nearest(member.getKey(), names)
-                        .map(near -> "perhaps \"" + near + "\" was meant")
+                Optional<String> meant = Spelling.nearest(member.getKey(), names);
+                meant.ifPresent(misspelt::add);
+                String expected = meant.map(near -> "perhaps \"" + near + "\" was meant")
                         .orElse("expected one of " + String.join(", ", names));
                 findings.refuse(
                         member.getValue().namePlace(), join(path, member.getKey()), "is no field here", expected);

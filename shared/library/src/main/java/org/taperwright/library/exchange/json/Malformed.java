@@ -36,7 +36,8 @@ final class Malformed {
     private static String what(String message, String text) {
         Matcher character = CHARACTER.matcher(message);
         if (character.find()) {
-            return "is malformed here: \"" + character.group(1) + "\" cannot stand in this place" + hint(message);
+            String found = character.group(1).equals("\"") ? "a double quote" : '"' + character.group(1) + '"';
+            return "is malformed here: " + found + " cannot stand in this place" + hint(message);
         }
         Matcher word = WORD.matcher(message);
         if (word.find()) {

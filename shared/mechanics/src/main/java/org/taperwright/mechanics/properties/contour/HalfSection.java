@@ -5,8 +5,14 @@ package org.taperwright.mechanics.properties.contour;
  * above the axis. Coordinates: u along the axis, z across it. Not safe for use by two threads.
  */
 final class HalfSection {
+    private static final double REACH = 0.5001;
+    private static final double BALANCED = 1e-12;
+
     private final Contour contour;
     private final AreaMoments moments;
+    /** Length of the axis within the section, as last found. */
+    private double width;
+
     private double cos;
     private double sin;
     private double level;
@@ -17,38 +23,32 @@ final class HalfSection {
     HalfSection(Contour contour, AreaMoments moments) {
         this.contour = contour;
         this.moments = moments;
+        width = moments.area();
     }
 
-    /** Turns the axis to a direction and shifts it until it halves the area. */
+    /** Turns the axis to a direction and shifts it until it halves the area, from where it last stood. */
     void balance(double direction) {
         cos = Math.cos(direction);
         sin = Math.sin(direction);
-        double low = -0.5001;
-        double high = 0.5001;
+        double low = -REACH;
+        double high = REACH;
         double half = moments.area() / 2;
-        double atLow = half;
-        double atHigh = -half;
-        double c = z(moments.centroidX(), moments.centroidY());
-        int stuck = 0;
-        for (int k = 0; k < 60; k++) {
-            cut(c);
-            double surplus = area - half;
-            if (Math.abs(surplus) < 1e-13 || high - low < 1e-15) {
-                return;
+        cut(level);
+        double surplus = area - half;
+        for (int k = 0; k < 60 && Math.abs(surplus) > BALANCED * half; k++) {
+            low = surplus > 0 ? level : low;
+            high = surplus > 0 ? high : level;
+            double aim = level + surplus / width;
+            if (!(aim > low && aim < high)) {
+                aim = (low + high) / 2;
             }
-            // Illinois: an end that stays put twice counts half
-            if (surplus > 0) {
-                low = c;
-                atLow = surplus;
-                atHigh = stuck > 0 ? atHigh / 2 : atHigh;
-                stuck = 1;
-            } else {
-                high = c;
-                atHigh = surplus;
-                atLow = stuck < 0 ? atLow / 2 : atLow;
-                stuck = -1;
-            }
-            c = low + (high - low) * atLow / (atLow - atHigh);
+            double step = aim - level;
+            double before = surplus;
+            cut(aim);
+            surplus = area - half;
+            // the area falls by the chord's length times the shift
+            double chord = (before - surplus) / step;
+            width = chord > 0 ? chord : width;
         }
     }
 

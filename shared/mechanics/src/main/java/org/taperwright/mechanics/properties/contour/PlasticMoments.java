@@ -9,7 +9,7 @@ package org.taperwright.mechanics.properties.contour;
  * @param most largest {@code M_p / (Y d^3)}
  */
 public record PlasticMoments(double least, double most) {
-    private static final int DIRECTIONS = 36;
+    private static final int DIRECTIONS = 90;
 
     /** The plastic moments of a contour. */
     public static PlasticMoments of(Contour contour, AreaMoments moments) {

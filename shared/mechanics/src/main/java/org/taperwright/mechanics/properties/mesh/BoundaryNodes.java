@@ -1,6 +1,8 @@
 package org.taperwright.mechanics.properties.mesh;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.taperwright.mechanics.properties.contour.BoundaryPoint;
 import org.taperwright.mechanics.properties.contour.Contour;
 
@@ -16,10 +18,15 @@ final class BoundaryNodes {
     private double[] s = new double[64];
     private int count;
 
-    BoundaryNodes(Contour contour, SizeField sizes) {
+    /**
+     * Spreads nodes over a contour.
+     *
+     * @param shortest bends shorter than this get one node, in their middle
+     */
+    BoundaryNodes(Contour contour, SizeField sizes, double shortest) {
         this.contour = contour;
         this.sizes = sizes;
-        spread();
+        spread(shortest);
     }
 
     int count() {
@@ -33,44 +40,43 @@ final class BoundaryNodes {
         return contour.along(from + (to - from) * k / 3);
     }
 
-    private void spread() {
-        int first = firstFixed();
-        double from = contour.begins(first);
-        add(from);
-        for (int k = 1; k <= contour.size(); k++) {
-            int piece = (first + k) % contour.size();
-            double to = contour.begins(piece) + (first + k >= contour.size() ? contour.perimeter() : 0);
-            boolean last = k == contour.size();
-            if (last || fixed(piece)) {
-                fill(from, to, k == contour.size() && count == 1 ? 4 : 1);
-                if (!last) {
-                    add(to);
-                }
-                from = to;
-            }
-        }
-        if (first > 0) {
-            wrap();
+    private void spread(double shortest) {
+        List<Double> fixed = fixed(shortest);
+        double start = fixed.isEmpty() ? 0 : fixed.get(0);
+        int stretches = Math.max(1, fixed.size());
+        for (int k = 0; k < stretches; k++) {
+            double from = k == 0 ? start : fixed.get(k);
+            double to = k + 1 < stretches ? fixed.get(k + 1) : start + contour.perimeter();
+            add(from);
+            fill(from, to, stretches < 3 ? 4 : 1);
         }
     }
 
-    private int firstFixed() {
+    /** Where nodes must stand: at corners, where two long pieces meet, and in the middle of short bends. */
+    private List<Double> fixed(double shortest) {
+        List<Double> places = new ArrayList<>();
         for (int i = 0; i < contour.size(); i++) {
-            if (fixed(i)) {
-                return i;
+            if (corner(i) || longBoth(i)) {
+                places.add(contour.begins(i));
+            }
+            if (Math.abs(contour.sweep(i)) > Contour.CORNER && contour.length(i) < shortest) {
+                places.add(contour.begins(i) + contour.length(i) / 2);
             }
         }
-        return 0;
+        return places;
     }
 
-    /** Whether a node must stand where a piece begins: at a corner, or where two long pieces meet. */
-    private boolean fixed(int piece) {
-        int before = piece == 0 ? contour.size() - 1 : piece - 1;
-        if (Math.abs(contour.turnAfter(before)) > Contour.CORNER) {
-            return true;
-        }
+    private boolean corner(int piece) {
+        return Math.abs(contour.turnAfter(before(piece))) > Contour.CORNER;
+    }
+
+    private boolean longBoth(int piece) {
         double side = LONG * sizes.at(contour.startX(piece), contour.startY(piece));
-        return contour.length(piece) > side && contour.length(before) > side;
+        return contour.length(piece) > side && contour.length(before(piece)) > side;
+    }
+
+    private int before(int piece) {
+        return piece == 0 ? contour.size() - 1 : piece - 1;
     }
 
     /** Adds nodes between two fixed ones so that each side takes an equal share of {@code int ds / size}. */
@@ -112,22 +118,5 @@ final class BoundaryNodes {
             s = Arrays.copyOf(s, 2 * count);
         }
         s[count++] = along;
-    }
-
-    /** Brings the places back to one round, in rising order. */
-    private void wrap() {
-        double[] turned = new double[count];
-        int k = 0;
-        int wrapped = 0;
-        while (wrapped < count && s[wrapped] < contour.perimeter()) {
-            wrapped++;
-        }
-        for (int i = wrapped; i < count; i++) {
-            turned[k++] = s[i] - contour.perimeter();
-        }
-        for (int i = 0; i < wrapped; i++) {
-            turned[k++] = s[i];
-        }
-        s = turned;
     }
 }

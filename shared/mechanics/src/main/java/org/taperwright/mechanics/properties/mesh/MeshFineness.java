@@ -9,6 +9,7 @@ package org.taperwright.mechanics.properties.mesh;
  * @param perConcaveRadius element side over the radius of a concave arc
  * @param perConvexRadius element side over the radius of a convex arc
  * @param atReentrantCorner element side at a sharp re-entrant corner
+ * @param atBluntCorner element side at a blunt corner that sticks out
  * @param growth by how much sides may grow per length
  */
 public record MeshFineness(
@@ -18,9 +19,10 @@ public record MeshFineness(
         double perConcaveRadius,
         double perConvexRadius,
         double atReentrantCorner,
+        double atBluntCorner,
         double growth) {
     /** For the torsion of a section: J to better than 1e-4, boundary stress to better than 1 %. */
-    public static final MeshFineness TORSION = new MeshFineness(0.12, 0.006, 0.65, 0.3, 0.65, 0.004, 0.5);
+    public static final MeshFineness TORSION = new MeshFineness(0.12, 0.006, 0.65, 0.3, 0.65, 0.004, 0.02, 0.5);
 
     /** All lengths multiplied by a factor, for refinement studies. */
     public MeshFineness times(double factor) {
@@ -31,6 +33,7 @@ public record MeshFineness(
                 perConcaveRadius * factor,
                 perConvexRadius * factor,
                 atReentrantCorner * factor,
+                atBluntCorner * factor,
                 growth);
     }
 }

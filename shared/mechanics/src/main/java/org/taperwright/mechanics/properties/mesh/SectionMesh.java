@@ -63,7 +63,7 @@ public final class SectionMesh {
      */
     public static Optional<SectionMesh> of(Contour contour, MeshFineness fineness, boolean bent) {
         SizeField sizes = new SizeField(contour, fineness);
-        BoundaryNodes outline = new BoundaryNodes(contour, sizes);
+        BoundaryNodes outline = new BoundaryNodes(contour, sizes, fineness.smallest());
         double[] outlineX = new double[outline.count()];
         double[] outlineY = new double[outline.count()];
         for (int i = 0; i < outline.count(); i++) {

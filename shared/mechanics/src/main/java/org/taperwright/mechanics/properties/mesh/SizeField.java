@@ -12,6 +12,9 @@ final class SizeField {
     private static final double SPACING = 0.04;
     private static final double CLOSEST = 0.01;
 
+    /** Turn, rad, up to which the field near a corner is too rough for large elements. */
+    private static final double BLUNT = Math.toRadians(80);
+
     private final MeshFineness fineness;
     private double[] x = new double[64];
     private double[] y = new double[64];
@@ -24,16 +27,19 @@ final class SizeField {
         double since = CLOSEST;
         for (int i = 0; i < contour.size(); i++) {
             since += contour.length(i);
-            if (since >= CLOSEST) {
+            if (since >= CLOSEST || Math.abs(contour.sweep(i)) > Contour.CORNER) {
                 since = 0;
                 int samples = (int) Math.ceil(contour.length(i) / SPACING);
                 for (int k = 0; k < samples; k++) {
                     sample(contour.at(i, (k + 0.5) / samples), balls);
                 }
             }
-            if (contour.turnAfter(i) < -Contour.CORNER) {
-                BoundaryPoint corner = contour.at(i, 1);
-                add(corner.x(), corner.y(), fineness.atReentrantCorner());
+            double turn = contour.turnAfter(i);
+            BoundaryPoint end = contour.at(i, 1);
+            if (turn < -Contour.CORNER) {
+                add(end.x(), end.y(), fineness.atReentrantCorner());
+            } else if (turn > Contour.CORNER && turn < BLUNT) {
+                add(end.x(), end.y(), fineness.atBluntCorner());
             }
         }
     }

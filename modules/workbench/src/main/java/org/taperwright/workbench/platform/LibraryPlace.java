@@ -1,0 +1,20 @@
+package org.taperwright.workbench.platform;
+
+import java.nio.file.Path;
+
+/**
+ * Where the user's library lies: {@code .taperwright/library.sqlite} in the home folder, or where
+ * {@code -J-Dtaperwright.library=PATH} says.
+ */
+final class LibraryPlace {
+    private static final String PROPERTY = "taperwright.library";
+
+    private LibraryPlace() {}
+
+    static Path file() {
+        String said = System.getProperty(PROPERTY);
+        return said == null
+                ? Path.of(System.getProperty("user.home"), ".taperwright", "library.sqlite")
+                : Path.of(said);
+    }
+}

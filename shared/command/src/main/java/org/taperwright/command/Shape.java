@@ -1,0 +1,126 @@
+package org.taperwright.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.taperwright.command.input.BadInput;
+import org.taperwright.command.input.Shelf;
+import org.taperwright.command.print.PassageJson;
+import org.taperwright.command.print.PassageText;
+import org.taperwright.library.exchange.FileFault;
+import org.taperwright.library.exchange.ReadThing;
+import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
+import org.taperwright.shaping.canal.Canal;
+import org.taperwright.shaping.canal.CanalGeometry;
+import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.passage.GeometricPassage;
+import org.taperwright.shaping.passage.GeometricPassages;
+import org.taperwright.shaping.sequence.ArrangedSequence;
+import org.taperwright.shaping.sequence.Sequence;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The verb {@code shape}: what each step of a sequence does in a canal; for now by geometry. */
+@Command(
+        name = "shape",
+        description = {
+            "Says where each step of a sequence is wider than what was there before it, by third, with the instruments "
+                    + "centred in the canal, and checks the sequence.",
+            ""
+        })
+final class Shape implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private Given given = new Given();
+
+    @Option(
+            names = "--canal",
+            paramLabel = "CANAL",
+            description = "The canal: a file, or with --demo or --from a name or identifier. The sequence's own unless "
+                    + "given.")
+    private Optional<String> canal = Optional.empty();
+
+    @Parameters(
+            arity = "1",
+            paramLabel = "SEQUENCE",
+            description =
+                    "The sequence: a file, or with --demo or --from a name or identifier. Its instruments and motor "
+                            + "are those of the same file, of --from or of --demo.")
+    private String sequence = "";
+
+    @Override
+    public Integer call() {
+        Shelf shelf = given.shelf();
+        ReadThing read = shelf.one(sequence, ThingKind.SEQUENCE);
+        ArrangedSequence arranged = arranged(read, canal(read, shelf), shelf);
+        GeometricPassage passage = GeometricPassages.of(arranged);
+        String text = given.json() ? PassageJson.of(arranged, passage) : PassageText.of(arranged, passage);
+        spec.commandLine().getOut().print(text);
+        return Main.DONE;
+    }
+
+    /** The canal asked for or the sequence's own, refused where it is impossible. */
+    private Canal canal(ReadThing read, Shelf shelf) {
+        ReadThing found;
+        if (canal.isPresent()) {
+            found = shelf.one(canal.get(), ThingKind.CANAL);
+        } else {
+            ThingId id = ((Sequence) read.thing())
+                    .canal()
+                    .orElseThrow(() -> BadInput.of("no canal is named", "expected --canal with a file or a name"));
+            found = shelf.thing(id, ThingKind.CANAL)
+                    .orElseThrow(() -> BadInput.in(List.of(absent(read, "canal", id, ThingKind.CANAL))));
+        }
+        Canal there = (Canal) found.thing();
+        List<FileFault> faults = CanalGeometry.check(there).stream()
+                .filter(fault -> fault.weight() == Fault.Weight.IMPOSSIBLE)
+                .map(found.origin()::place)
+                .toList();
+        if (!faults.isEmpty()) {
+            throw BadInput.in(faults);
+        }
+        return there;
+    }
+
+    private static ArrangedSequence arranged(ReadThing read, Canal canal, Shelf shelf) {
+        Sequence sequence = (Sequence) read.thing();
+        List<FileFault> faults = new ArrayList<>();
+        List<Instrument> instruments = new ArrayList<>();
+        for (int i = 0; i < sequence.steps().size(); i++) {
+            ThingId id = sequence.steps().get(i).instrument();
+            String where = "steps[" + i + "].instrument";
+            shelf.thing(id, ThingKind.INSTRUMENT)
+                    .ifPresentOrElse(
+                            thing -> instruments.add((Instrument) thing.thing()),
+                            () -> faults.add(absent(read, where, id, ThingKind.INSTRUMENT)));
+        }
+        Optional<Motor> motor =
+                sequence.motor().flatMap(id -> shelf.thing(id, ThingKind.MOTOR)).map(thing -> (Motor) thing.thing());
+        if (sequence.motor().isPresent() && motor.isEmpty()) {
+            faults.add(absent(read, "motor", sequence.motor().get(), ThingKind.MOTOR));
+        }
+        if (!faults.isEmpty()) {
+            throw BadInput.in(faults);
+        }
+        return new ArrangedSequence(sequence, canal, motor, instruments);
+    }
+
+    private static FileFault absent(ReadThing read, String where, ThingId id, ThingKind kind) {
+        return read.origin()
+                .place(Fault.impossible(
+                        where,
+                        "refers to \"" + id + "\", which is not at hand",
+                        "expected an identifier of a " + kind.word()
+                                + " in the same file, in a file of --from, or with --demo in the demo library"));
+    }
+}

@@ -1,0 +1,107 @@
+package org.taperwright.command.print;
+
+import java.util.List;
+import java.util.Optional;
+import org.taperwright.command.table.Column;
+import org.taperwright.command.table.Table;
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.bench.StandardLimit;
+import org.taperwright.mechanics.comparison.Metric;
+import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.comparison.Metrics;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.shaping.instrument.Designation;
+
+/** Assessments as text for people. */
+public final class AssessmentText {
+    private AssessmentText() {}
+
+    /** The designs one after another, the caution at the end. */
+    public static String of(List<Assessment> assessments) {
+        Page page = new Page();
+        for (Assessment assessment : assessments) {
+            page.title(assessment.design().name());
+            definition(assessment, page);
+            page.remarks(assessment.remarks());
+            page.part("Sections, in units of the diameter d");
+            page.table(SectionTables.properties(assessment));
+            if (SectionTables.singular(assessment)) {
+                page.line(
+                        "* A sharp re-entrant corner has no finite peak; the value is with that corner filleted by 0.02 d.");
+            }
+            page.part("Edges of the sections");
+            page.table(SectionTables.edges(assessment));
+            page.part("Along the blade");
+            page.table(BladeTable.of(assessment.profile()));
+            page.part("Bench tests clamped 3 mm from the tip, and cutting by geometry alone");
+            page.table(metrics(assessment));
+            limits(assessment, page);
+        }
+        return page.finished();
+    }
+
+    private static void definition(Assessment assessment, Page page) {
+        Design design = assessment.design();
+        Designation designation = Designation.of(design);
+        String colour = designation.colour().map(c -> " (" + c.word() + ")").orElse("");
+        page.line("Size " + designation.text() + colour + ", taper "
+                + designation.course().word() + ", working part " + Shown.mm(design.workingPartMm()) + " of "
+                + Shown.mm(design.lengthMm()));
+        page.line(assessment.alloy().label() + ", " + design.making().word() + ", tip "
+                + design.tip().kind().word() + ", for " + design.motion().word() + ", edges lead "
+                + design.hand().word());
+    }
+
+    private static Table metrics(Assessment assessment) {
+        Table table = Table.of(
+                Column.words("metric"),
+                Column.numbers("value"),
+                Column.words("5 to 95 %"),
+                Column.words("unit"),
+                Column.words("standing"));
+        Optional<MetricGroup> group = Optional.empty();
+        for (Metric metric : Metrics.all()) {
+            if (!group.equals(Optional.of(metric.group()))) {
+                group = Optional.of(metric.group());
+                table.row(metric.group().label(), "", "", "", "");
+            }
+            Reading reading = metric.read(assessment);
+            table.row(
+                    "  " + metric.label(),
+                    Shown.number(reading.value()),
+                    reading.band().map(AssessmentText::text).orElse(""),
+                    metric.unit(),
+                    metric.standing().word());
+        }
+        return table;
+    }
+
+    private static String text(Band band) {
+        return Shown.number(band.low()) + " to " + Shown.number(band.high());
+    }
+
+    private static void limits(Assessment assessment, Page page) {
+        page.line("");
+        page.line("Bending at 45°: " + Shown.benchMoment(assessment.bending().momentNmm()) + ", by a force of "
+                + Shown.number(assessment.bending().forceN()) + " N");
+        limit(assessment.bending().limit(), page);
+        page.line("Twisting: fully plastic at "
+                + Shown.benchMoment(assessment.twisting().plasticTorqueNmm()) + ", weakest "
+                + Shown.mm(assessment.twisting().weakestLevelMm()) + " from the tip");
+        limit(assessment.twisting().limit(), page);
+    }
+
+    private static void limit(Optional<StandardLimit> limit, Page page) {
+        if (limit.isEmpty()) {
+            page.line("  No limit of the standard is at hand for this size and type.");
+            return;
+        }
+        StandardLimit l = limit.get();
+        page.line(
+                "  The standard's limit: " + (l.upper() ? "at most " : "at least ") + Shown.benchMoment(l.valueNmm()));
+        page.line("  (" + l.source() + ")");
+    }
+}

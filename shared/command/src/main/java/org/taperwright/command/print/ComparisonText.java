@@ -1,0 +1,110 @@
+package org.taperwright.command.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.taperwright.command.table.Column;
+import org.taperwright.command.table.Table;
+import org.taperwright.mechanics.comparison.Comparison;
+import org.taperwright.mechanics.comparison.ComparisonCell;
+import org.taperwright.mechanics.comparison.ComparisonRow;
+import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.shaping.instrument.Designation;
+
+/** A comparison as text for people: designs by letter, values, ratios to the datum, the undominated designs. */
+public final class ComparisonText {
+    private static final String NONE = "–";
+
+    private ComparisonText() {}
+
+    /** The comparison under a title, the caution at the end. */
+    public static String of(String title, Comparison comparison) {
+        Page page = new Page();
+        page.title(title);
+        page.table(designs(comparison));
+        page.part("Values");
+        page.table(cells(comparison, true, cell -> Shown.number(cell.reading().value())));
+        page.part("Ratios to " + letter(comparison.datum()) + ", the datum");
+        page.table(cells(
+                comparison,
+                false,
+                cell -> cell.ratio().isPresent() ? Shown.number(cell.ratio().getAsDouble(), 2, 2) : NONE));
+        page.part("Trade-off");
+        page.line("No other design is at least as good in both flexibility and cutting and better in one: "
+                + undominated(comparison) + ".");
+        return page.finished();
+    }
+
+    private static Table designs(Comparison comparison) {
+        Table table = Table.of(
+                Column.words(""),
+                Column.words("design"),
+                Column.words("size"),
+                Column.words("section"),
+                Column.words("alloy"),
+                Column.words("motion"));
+        for (int i = 0; i < comparison.columns().size(); i++) {
+            Design design = comparison.columns().get(i).design();
+            table.row(
+                    letter(i),
+                    design.name() + (i == comparison.datum() ? " (datum)" : ""),
+                    Designation.of(design).text(),
+                    SectionWords.of(design),
+                    comparison.columns().get(i).alloy().label(),
+                    design.motion().word());
+        }
+        return table;
+    }
+
+    private static Table cells(Comparison comparison, boolean units, Function<ComparisonCell, String> written) {
+        List<Column> columns = new ArrayList<>(List.of(Column.words("metric")));
+        if (units) {
+            columns.add(Column.words("unit"));
+            columns.add(Column.words("standing"));
+        }
+        for (int i = 0; i < comparison.columns().size(); i++) {
+            columns.add(Column.numbers(letter(i)));
+        }
+        Table table = new Table(columns);
+        Optional<MetricGroup> group = Optional.empty();
+        for (ComparisonRow row : comparison.rows()) {
+            if (!group.equals(Optional.of(row.metric().group()))) {
+                group = Optional.of(row.metric().group());
+                table.row(heading(group.get().label(), columns.size()));
+            }
+            List<String> cells = new ArrayList<>(List.of("  " + row.metric().label()));
+            if (units) {
+                cells.add(row.metric().unit());
+                cells.add(row.metric().standing().word());
+            }
+            row.cells().forEach(cell -> cells.add(written.apply(cell)));
+            table.row(cells);
+        }
+        return table;
+    }
+
+    private static List<String> heading(String label, int columns) {
+        List<String> cells = new ArrayList<>(List.of(label));
+        while (cells.size() < columns) {
+            cells.add("");
+        }
+        return cells;
+    }
+
+    private static String undominated(Comparison comparison) {
+        List<String> letters = new ArrayList<>();
+        for (int i = 0; i < comparison.undominated().size(); i++) {
+            if (comparison.undominated().get(i)) {
+                letters.add(letter(i));
+            }
+        }
+        return String.join(", ", letters);
+    }
+
+    private static String letter(int column) {
+        return String.valueOf((char) ('A' + column));
+    }
+}

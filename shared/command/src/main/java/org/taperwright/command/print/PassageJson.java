@@ -1,0 +1,56 @@
+package org.taperwright.command.print;
+
+import java.util.Map;
+import org.taperwright.library.exchange.json.JsonWriter;
+import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.shaping.instrument.Designation;
+import org.taperwright.shaping.passage.GeometricPassage;
+import org.taperwright.shaping.passage.StepGeometry;
+import org.taperwright.shaping.passage.Third;
+import org.taperwright.shaping.sequence.ArrangedSequence;
+
+/** What each step does by geometry as JSON for programs: form {@code taperwright/passage}. */
+public final class PassageJson {
+    private PassageJson() {}
+
+    /** Steps in order. */
+    public static String of(ArrangedSequence arranged, GeometricPassage passage) {
+        ResultJson json = new ResultJson("taperwright/passage");
+        JsonWriter out = json.out();
+        out.name("sequence").text(arranged.sequence().name());
+        out.name("canal").text(arranged.canal().name());
+        arranged.motor().ifPresent(motor -> out.name("motor").text(motor.name()));
+        out.name("standing").text(Standing.COMPUTED.word());
+        json.remarks(passage.remarks());
+        out.name("steps").beginList(false);
+        for (int i = 0; i < passage.steps().size(); i++) {
+            StepGeometry step = passage.steps().get(i);
+            out.beginObject(false);
+            out.name("instrument")
+                    .text(arranged.sequence().steps().get(i).instrument().value());
+            out.name("designation")
+                    .text(Designation.of(arranged.instruments().get(i)).text());
+            out.name("depthMm").number(arranged.sequence().steps().get(i).depthMm());
+            out.name("engagedMm").beginList(step.engaged().isEmpty());
+            for (StepGeometry.Stretch stretch : step.engaged()) {
+                out.beginObject(true).name("from").number(stretch.fromMm());
+                out.name("to").number(stretch.toMm()).endObject();
+            }
+            out.endList();
+            out.name("greatestExcessMm").number(step.greatestExcessMm());
+            thirds("enlargedMm3", step.enlargedMm3(), out);
+            thirds("engagedShare", step.engagedShare(), out);
+            out.endObject();
+        }
+        out.endList();
+        return json.finished();
+    }
+
+    private static void thirds(String name, Map<Third, Double> values, JsonWriter out) {
+        out.name(name).beginObject(true);
+        for (Third third : Third.values()) {
+            out.name(third.word()).number(values.get(third));
+        }
+        out.endObject();
+    }
+}

@@ -1,0 +1,86 @@
+package org.taperwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import org.junit.jupiter.api.Test;
+
+class CompareTest {
+    @Test
+    void theDemoLibrarysFirstComparisonIsComparedWithoutNames() {
+        Ran ran = Ran.with("compare", "--demo");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out())
+                .startsWith("Six ways to make a 25/.04\n")
+                .contains("Marram 25/.04 (datum)", "Ratios to A, the datum", "No other design is at least as good")
+                .contains("They do not replace the manufacturer's instructions");
+    }
+
+    @Test
+    void theFirstComparisonIsWorthLookingAt() {
+        JsonNode designs = Ran.with("compare", "--demo", "--json").json().get("designs");
+        long undominated = 0;
+        for (JsonNode design : designs) {
+            undominated += design.get("undominated").asBoolean() ? 1 : 0;
+        }
+        assertThat(designs).hasSize(6);
+        assertThat(undominated)
+                .as("several undominated, at least one dominated")
+                .isBetween(2L, 5L);
+    }
+
+    @Test
+    void ratiosOfTheDatumAreOne() {
+        JsonNode json = Ran.with(
+                        "compare", "--demo", "--json", "marram-25-04", "teasel-25-04", "--datum", "Teasel 25/.04")
+                .json();
+        assertThat(json.get("datum").asText()).isEqualTo("teasel-25-04");
+        assertThat(json.get("metrics")).isNotEmpty();
+        for (JsonNode metric : json.get("metrics")) {
+            JsonNode cells = metric.get("cells");
+            if (cells.get(1).get("value").asDouble() != 0) {
+                assertThat(cells.get(1).get("ratio").asDouble()).isEqualTo(1);
+            }
+            if (cells.get(0).has("ratio")) {
+                double ratio = cells.get(0).get("value").asDouble()
+                        / cells.get(1).get("value").asDouble();
+                assertThat(cells.get(0).get("ratio").asDouble()).isEqualTo(ratio, within(1e-12));
+            }
+        }
+    }
+
+    @Test
+    void anUnknownDatumIsRefusedWithTheNamesThatWouldDo() {
+        Ran ran = Ran.with("compare", "--demo", "marram-25-04", "teasel-25-04", "--datum", "Tansy");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err())
+                .startsWith("--datum: \"Tansy\" is not among the designs compared")
+                .contains("Marram 25/.04, Teasel 25/.04");
+    }
+
+    @Test
+    void oneDesignOrSevenAreRefused() {
+        assertThat(Ran.with("compare", "--demo", "marram-25-04").err()).contains("only one design", "two to six");
+        assertThat(Ran.with(
+                                "compare",
+                                "--demo",
+                                "marram-20-04",
+                                "marram-25-04",
+                                "marram-30-04",
+                                "marram-35-04",
+                                "teasel-25-04",
+                                "fescue-25-04",
+                                "lovage-25-04")
+                        .err())
+                .contains("7 designs", "two to six");
+    }
+
+    @Test
+    void withoutDesignsAndWithoutTheDemoLibraryTheInputIsIncomplete() {
+        Ran ran = Ran.with("compare");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("no design is named", "--demo");
+    }
+}

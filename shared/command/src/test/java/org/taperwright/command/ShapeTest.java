@@ -1,0 +1,111 @@
+package org.taperwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ShapeTest {
+    private static final String CANAL = """
+            {
+              "form": "taperwright/canal", "version": 1, "id": "tube", "name": "Tube",
+              "pieces": [ { "lengthMm": 16, "angleDeg": 0 } ],
+              "openings": [
+                { "depthMm": 0, "wideMm": 0.45, "narrowMm": 0.45 },
+                { "depthMm": 16, "wideMm": 0.45, "narrowMm": 0.45 }
+              ],
+              "coronalReferenceMm": 6,
+              "workingLengthMm": 22
+            }
+            """;
+    private static final String SEQUENCE = """
+            {
+              "form": "taperwright/sequence", "version": 1, "id": "one", "name": "One step",
+              "steps": [
+                { "instrument": "marram-25-04-l25", "depthMm": 22, "motion": "rotation", "strokes": 3 }
+              ]
+            }
+            """;
+
+    @TempDir
+    Path folder;
+
+    private String file(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    @Test
+    void aSequenceOfTheDemoLibraryIsTriedInItsOwnCanal() {
+        Ran ran = Ran.with("shape", "--demo", "Rotary, moderate curve");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out())
+                .startsWith("Rotary, moderate curve\n")
+                .contains("Canal: Moderately curved", "Motor: Brindle Two", "Nothing impossible or unusual.")
+                .contains("They do not replace the manufacturer's instructions");
+    }
+
+    @Test
+    void anotherCanalGivesAnotherOutcome() {
+        JsonNode own = Ran.with("shape", "--demo", "--json", "rotary-moderate").json();
+        JsonNode other = Ran.with("shape", "--demo", "--json", "rotary-moderate", "--canal", "oval")
+                .json();
+        assertThat(other.get("canal").asText()).isEqualTo("Oval");
+        assertThat(other.get("steps")).hasSameSizeAs(own.get("steps"));
+        assertThat(other.get("steps")).isNotEqualTo(own.get("steps"));
+    }
+
+    /** A cone of 0.25 to 0.89 mm in a tube of 0.45 mm: wider over 11 mm, frustum less cylinder, by hand. */
+    @Test
+    void aConeInATubeRemovesTheFrustumBeyondIt() throws IOException {
+        JsonNode step = Ran.with(
+                        "shape", "--demo", "--json", file("s.json", SEQUENCE), "--canal", file("c.json", CANAL))
+                .json()
+                .at("/steps/0");
+        double frustum = Math.PI * 11 * (0.89 * 0.89 + 0.89 * 0.45 + 0.45 * 0.45) / 12;
+        double removed = 0;
+        for (JsonNode third : step.get("enlargedMm3")) {
+            removed += third.asDouble();
+        }
+        assertThat(removed).isEqualTo(frustum - Math.PI / 4 * 0.45 * 0.45 * 11, within(1e-9));
+        assertThat(step.at("/engagedMm/0/to").asDouble()).isEqualTo(11, within(1e-9));
+        assertThat(step.get("designation").asText()).isEqualTo("25/.04");
+    }
+
+    @Test
+    void anInstrumentThatIsNotAtHandIsNamedAtItsPlace() throws IOException {
+        String sequence = file("s.json", SEQUENCE);
+        Ran ran = Ran.with("shape", sequence, "--canal", file("c.json", CANAL));
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err())
+                .startsWith(sequence + ":4:21: steps[0].instrument: refers to \"marram-25-04-l25\"")
+                .contains("--from", "--demo");
+    }
+
+    @Test
+    void anImpossibleCanalIsNamedAtItsPlace() throws IOException {
+        String canal = file("c.json", CANAL.replace("\"workingLengthMm\": 22", "\"workingLengthMm\": 23"));
+        Ran ran = Ran.with("shape", "--demo", file("s.json", SEQUENCE), "--canal", canal);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).startsWith(canal + ":9:22: workingLengthMm: ").contains("at most 22 mm");
+    }
+
+    @Test
+    void withoutACanalTheInputIsIncomplete() throws IOException {
+        Ran ran = Ran.with("shape", "--demo", file("s.json", SEQUENCE));
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("no canal is named", "--canal");
+    }
+
+    @Test
+    void whatTheRulesRemarkIsShownWithoutRefusingTheSequence() {
+        Ran ran = Ran.with("shape", "--demo", "hand-wide");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("unusual     steps[1].instrument: the end of the canal is widened from 0.30 mm");
+    }
+}

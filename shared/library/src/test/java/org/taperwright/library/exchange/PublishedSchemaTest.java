@@ -1,0 +1,88 @@
+package org.taperwright.library.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SchemaId;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaValidatorsConfig;
+import com.networknt.schema.SpecVersion.VersionFlag;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.List;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PublishedSchemaTest {
+    @TestFactory
+    List<DynamicTest> eachSchemaIsOneByTheStandard() {
+        JsonSchema dialect = JsonSchemaFactory.getInstance(VersionFlag.V202012)
+                .getSchema(
+                        SchemaLocation.of(SchemaId.V202012),
+                        SchemaValidatorsConfig.builder().build());
+        return PublishedSchema.all().entrySet().stream()
+                .map(schema -> DynamicTest.dynamicTest(
+                        schema.getKey(),
+                        () -> assertThat(dialect.validate(schema.getValue(), InputFormat.JSON))
+                                .isEmpty()))
+                .toList();
+    }
+
+    @TestFactory
+    List<DynamicTest> eachGoldenFileFollowsItsSchema() {
+        return List.of("design", "instrument", "motor", "canal", "sequence", "comparison", "library").stream()
+                .map(form -> DynamicTest.dynamicTest(
+                        form,
+                        () -> assertThat(Schemas.of(form).validate(golden(form), InputFormat.JSON))
+                                .isEmpty()))
+                .toList();
+    }
+
+    /** What the reader refuses for its shape, the schema refuses too. */
+    @ParameterizedTest(name = "{0}: {1} → {2}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "design | \"tipDiameterMm\": 0.25 | \"tipDiameterMm\": \"0.25\"",
+                "design | \"tipDiameterMm\": 0.25 | \"tipDiameterMm\": 25",
+                "design | \"tipDiameterMm\": 0.25, | ``",
+                "design | \"lengthMm\" | \"length\"",
+                "design | \"clockwise\" | \"sunwise\"",
+                "design | \"fromMm\": 4 | \"fromMm\": null",
+                "design | \"version\": 1 | \"version\": 2",
+                "design | taperwright/design | taperwright/motor",
+                "design | \"id\": \"example-design\" | \"id\": \"an example\"",
+                "design | \"coreDiameter\": 0.45 | \"coreDiameter\": true",
+                "instrument | \"drive\": \"powered\" | \"drive\": \"steam\"",
+                "instrument | \"usesAllowed\": 4 | \"usesAllowed\": 4.5",
+                "motor | \"least\": 100, | ``",
+                "canal | \"workingLengthMm\": 18.5 | \"workingLengthMm\": -18.5",
+                "sequence | \"strokes\": 3 | \"strokes\": \"three\"",
+                "comparison | \"datum\": \"example-design\" | \"datum\": 1",
+                "library | \"workingLengthMm\": 18.5 | \"workingLengthMm\": -18.5",
+                "library | \"things\" | \"thing\"",
+            })
+    void aSpoiltFormIsRefusedByTheReaderAndByTheSchema(String form, String part, String by) throws IOException {
+        assertThat(golden(form)).contains(part);
+        String spoilt = golden(form).replace(part, by);
+        assertThat(Schemas.of(form).validate(spoilt, InputFormat.JSON)).isNotEmpty();
+        assertThat(JsonForms.read(spoilt, form)).isInstanceOf(ReadResult.Refused.class);
+    }
+
+    @Test
+    void anEditorsHintMayStandInAForm() throws IOException {
+        String hinted = golden("design").replaceFirst("\\{", "{ \"\\$schema\": \"design.1.schema.json\",");
+        assertThat(Schemas.of("design").validate(hinted, InputFormat.JSON)).isEmpty();
+        assertThat(JsonForms.read(hinted, "f")).isInstanceOf(ReadResult.Read.class);
+    }
+
+    private static String golden(String form) throws IOException {
+        return Files.readString(PublishedFiles.GOLDEN.resolve(form + ".json"));
+    }
+}

@@ -1,0 +1,134 @@
+package org.taperwright.library.history;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.taperwright.library.TestLibrary;
+import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.LibraryStore;
+import org.taperwright.library.store.Revision;
+import org.taperwright.library.store.Snapshot;
+import org.taperwright.mechanics.design.ThingId;
+
+/**
+ * Kills a program (SIGKILL) at random moments while it edits a library. Whatever it acknowledged must be there, whole, and
+ * at most the edit under way may be missing. The profile {@code crash} kills it far more often.
+ */
+class KillTest {
+    private static final int KILLS = Integer.getInteger("kills", 10);
+
+    private final long seed = System.nanoTime();
+    private final Random random = new Random(seed);
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aLibraryKilledWhileItIsEditedLosesNothingAcknowledged() throws Exception {
+        Path file = folder.resolve("edited.db");
+        int stored = 0;
+        for (int kill = 0; kill < KILLS; kill++) {
+            int acknowledged = Math.max(stored, killedWhileEditing(file));
+            stored = check(file, acknowledged, "kill " + kill + " of seed " + seed);
+        }
+        assertThat(stored).as("edits between the kills").isGreaterThan(KILLS);
+    }
+
+    @Test
+    void aLibraryKilledWhileItIsMadeOpensAfterwards() throws Exception {
+        for (int kill = 0; kill < Math.max(4, KILLS / 4); kill++) {
+            Path file = folder.resolve("made-" + kill + ".db");
+            Process program = start(file);
+            Thread.sleep(200 + random.nextInt(1000));
+            check(file, acknowledgedBy(program), "kill " + kill + " of seed " + seed);
+        }
+    }
+
+    private int killedWhileEditing(Path file) throws Exception {
+        Process program = start(file);
+        assertThat(program.inputReader().readLine()).isEqualTo("ready");
+        Thread.sleep(random.nextInt(300));
+        return acknowledgedBy(program);
+    }
+
+    private static Process start(Path file) throws IOException {
+        return new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-Xmx128m",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        EditingProgram.class.getName(),
+                        file.toString())
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+    }
+
+    /** Kills the program and returns the last number it wrote as a whole line, 0 when there is none. */
+    private static int acknowledgedBy(Process program) throws Exception {
+        // by its handle, for the process itself would throw away what it has written but we have not yet read
+        program.toHandle().destroyForcibly();
+        assertThat(program.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        int last = 0;
+        try (BufferedReader lines = program.inputReader()) {
+            StringBuilder line = new StringBuilder();
+            for (int sign = lines.read(); sign >= 0; sign = lines.read()) {
+                if (sign != '\n') {
+                    line.append((char) sign);
+                } else {
+                    last = line.toString().equals("ready") ? last : Integer.parseInt(line.toString());
+                    line.setLength(0);
+                }
+            }
+        }
+        return last;
+    }
+
+    private static int check(Path file, int acknowledged, String when) throws SQLException {
+        try (LibraryStore store = TestLibrary.open(file)) {
+            Snapshot snapshot = store.contents().snapshot();
+            int stored = number(snapshot, EditingProgram.THREE.get(0));
+            assertThat(stored).as(when).isBetween(acknowledged, acknowledged + 1);
+            assertThat(EditingProgram.THREE)
+                    .as("one edit is whole, " + when)
+                    .allSatisfy(id -> assertThat(number(snapshot, id)).isEqualTo(stored));
+            int seventh = stored - stored % EditingProgram.SEVENTH;
+            assertThat(IntStream.range(0, EditingProgram.MANY))
+                    .as("many things in one edit, " + when)
+                    .allSatisfy(i ->
+                            assertThat(number(snapshot, EditingProgram.many(i))).isEqualTo(seventh));
+            List<String> names = IntStream.rangeClosed(1, stored)
+                    .mapToObj(number -> "Edit " + number)
+                    .toList();
+            assertThat(store.pastOf(EditingProgram.THREE.get(1)))
+                    .as("every edit is in the past, " + when)
+                    .extracting(Revision::edit)
+                    .containsExactlyElementsOf(names);
+            assertThat(integrity(file)).as(when).isEqualTo("ok");
+            return stored;
+        }
+    }
+
+    private static int number(Snapshot snapshot, ThingId id) {
+        return snapshot.entry(id).map(Entry::name).map(Integer::valueOf).orElse(0);
+    }
+
+    private static String integrity(Path file) throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement()) {
+            return statement.executeQuery("pragma integrity_check").getString(1);
+        }
+    }
+}

@@ -1,0 +1,112 @@
+package org.taperwright.mechanics.properties;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.taperwright.mechanics.section.Outline;
+import org.taperwright.mechanics.section.Point;
+import org.taperwright.mechanics.section.Segment;
+import org.taperwright.mechanics.work.Fault;
+
+/** Any outline gives numbers or a fault. */
+class SectionRobustnessTest {
+    @Provide
+    Arbitrary<Outline> sections() {
+        return SomeSections.ofFamilies();
+    }
+
+    @Provide
+    Arbitrary<Outline> polygons() {
+        return SomeSections.ofPoints();
+    }
+
+    @Property(tries = 400)
+    void everyFamilysSectionHasNumbers(@ForAll("sections") Outline outline) {
+        assertThat(SectionAnalysis.fault(outline)).isEmpty();
+        sound(SectionAnalysis.of(outline));
+    }
+
+    @Property(tries = 100)
+    void anyPolygonAboutTheAxisHasNumbers(@ForAll("polygons") Outline outline) {
+        assertThat(SectionAnalysis.fault(outline)).isEmpty();
+        sound(SectionAnalysis.of(outline));
+    }
+
+    private static void sound(SectionProperties p) {
+        DoubleStream.of(
+                        p.area(),
+                        p.iMax(),
+                        p.iMin(),
+                        p.polar(),
+                        p.torsionConstant(),
+                        p.peakShear(),
+                        p.plasticTorque(),
+                        p.plasticMomentLeast(),
+                        p.plasticMomentMost(),
+                        p.inscribed(),
+                        p.iMean())
+                .forEach(value -> assertThat(value).isFinite().isPositive());
+        DoubleStream.of(p.centroidX(), p.centroidY(), p.angleOfIMin(), p.core(), p.chipSpace())
+                .forEach(value -> assertThat(value).isFinite());
+        assertThat(p.torsionConstant()).isLessThan(p.polar() * 1.0001);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.3, 0.1, 0.03, 0.01, 0.005})
+    void aThinStripHasTheTorsionConstantOfTheory(double thickness) {
+        SectionProperties strip = SectionAnalysis.of(strip(thickness));
+        double length = Math.sqrt(1 - thickness * thickness);
+        // J = b t^3 (1/3 - 0.21 t/b (1 - t^4 / 12 b^4)): R. J. Roark, Formulas for Stress and Strain; from memory
+        double share = thickness / length;
+        double roark = length * Math.pow(thickness, 3) * (1.0 / 3 - 0.21 * share * (1 - Math.pow(share, 4) / 12));
+        assertThat(strip.torsionConstant()).isCloseTo(roark, org.assertj.core.data.Percentage.withPercentage(0.3));
+    }
+
+    @Test
+    void aStripThinnerThanTheoryHoldsIsAFaultThatSaysSo() {
+        Fault fault = SectionAnalysis.fault(strip(0.003)).orElseThrow();
+        assertThat(fault.weight()).isEqualTo(Fault.Weight.IMPOSSIBLE);
+        assertThat(fault.sentence()).contains("nowhere thicker than 0.004");
+    }
+
+    @Test
+    void anOutlineThatRunsClockwiseIsAFaultThatSaysSo() {
+        Outline clockwise = polygon(new Point(0.5, 0), new Point(0, -0.5), new Point(-0.5, 0), new Point(0, 0.5));
+        assertThat(SectionAnalysis.fault(clockwise).map(Fault::what))
+                .isEqualTo(Optional.of("the outline encloses no area or runs clockwise"));
+    }
+
+    @Test
+    void anOutlineThatCrossesItselfIsAFaultThatSaysSo() {
+        Outline bow = polygon(
+                new Point(0.5, 0),
+                new Point(0.1, 0.4),
+                new Point(-0.3, -0.2),
+                new Point(-0.3, 0.2),
+                new Point(0.1, -0.4));
+        assertThat(SectionAnalysis.fault(bow).map(Fault::what))
+                .isEqualTo(Optional.of("the outline crosses or touches itself"));
+    }
+
+    private static Outline strip(double thickness) {
+        double half = thickness / 2;
+        double end = Math.sqrt(0.25 - half * half);
+        return polygon(new Point(end, -half), new Point(end, half), new Point(-end, half), new Point(-end, -half));
+    }
+
+    private static Outline polygon(Point... points) {
+        List<Point> corners = List.of(points);
+        return new Outline(java.util.stream.IntStream.range(0, points.length)
+                .mapToObj(i -> (Segment) new Segment.Line(corners.get(i), corners.get((i + 1) % points.length)))
+                .toList());
+    }
+}
