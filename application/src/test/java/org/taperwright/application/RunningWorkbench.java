@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.JButton;
+import javax.swing.JMenuBar;
 
 /**
  * Starts the real workbench inside the test's own JVM, with the platform's own module system, on a user folder and a
@@ -61,6 +62,8 @@ final class RunningWorkbench {
         hands.await("the main window", RunningWorkbench::mainWindowShows);
         hands.click(hands.find("cautionRead", JButton.class));
         hands.await("the cautions to go", () -> !hands.shows("cautionText"));
+        // without a window manager, the first click after a dialog only brings the focus back
+        hands.click(hands.find("the menu bar", JMenuBar.class, any -> true));
         return hands;
     }
 

@@ -66,11 +66,18 @@ public final class DeskProvider {
                             thing.id().value()));
             opening.onStoring(new StoringWatch(opening));
             keep(opening);
-            desk.complete(new LibraryDesk(
-                    opening, workers, EventThread.INSTANCE, new StatusLineWork(), new WindowOpener(opening::snapshot)));
+            EventThread.INSTANCE.execute(() -> lay(opening));
         } else if (result instanceof OpenResult.Refused refused) {
             refusal.complete(refused.fault().sentence());
         }
+    }
+
+    /** Makes the desk, on the event thread, with what was selected when the program was last used. */
+    private void lay(EditHistory opening) {
+        LibraryDesk laid = new LibraryDesk(
+                opening, workers, EventThread.INSTANCE, new StatusLineWork(), new WindowOpener(opening::snapshot));
+        new LastSelection(laid).restore();
+        desk.complete(laid);
     }
 
     private synchronized void keep(EditHistory opened) {

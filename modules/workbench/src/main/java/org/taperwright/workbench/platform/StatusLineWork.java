@@ -21,19 +21,20 @@ final class StatusLineWork implements WorkDisplay {
 
     private static final class StatusLine implements Line {
         private final ProgressHandle handle;
-        private boolean measured;
+        private int furthest = -1;
 
         StatusLine(ProgressHandle handle) {
             this.handle = handle;
         }
 
+        /** Keeps to the furthest point, since the platform refuses to go back and work may count its parts anew. */
         @Override
-        public void at(double fraction, String what) {
-            if (!measured) {
-                measured = true;
+        public synchronized void at(double fraction, String what) {
+            if (furthest < 0) {
                 handle.switchToDeterminate(STEPS);
             }
-            handle.progress(what, (int) Math.round(STEPS * Math.min(1, Math.max(0, fraction))));
+            furthest = Math.max(furthest, (int) Math.round(STEPS * Math.min(1, Math.max(0, fraction))));
+            handle.progress(what, furthest);
         }
 
         @Override
