@@ -1,6 +1,7 @@
 package org.taperwright.workbench.platform;
 
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.io.ObjectInput;
 import java.io.ObjectOutput;
 import java.util.Set;
@@ -17,6 +18,8 @@ import org.taperwright.workbench.api.Desk;
  * subclass says only its name, title, tooltip, the kinds of thing it works on, and how to make its panel.
  */
 public abstract class WorkbenchWindow extends TopComponent {
+    private static final Dimension SMALL = new Dimension(120, 80);
+
     private final Set<ThingKind> kinds;
     private boolean filled;
     private UndoRedo undo = UndoRedo.NONE;
@@ -72,6 +75,12 @@ public abstract class WorkbenchWindow extends TopComponent {
         add(shown);
         revalidate();
         repaint();
+    }
+
+    /** Small, whatever the panel would like: how the main window is divided is the user's own choice. */
+    @Override
+    public Dimension getMinimumSize() {
+        return SMALL;
     }
 
     @Override
