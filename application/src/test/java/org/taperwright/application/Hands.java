@@ -73,6 +73,11 @@ final class Hands {
                 .isPresent());
     }
 
+    /** Whether a component of that type that fits shows now. */
+    <C extends Component> boolean showsAny(Class<C> type, Predicate<C> fits) {
+        return onEventThread(() -> showing(type, fits).isPresent());
+    }
+
     /** Reads something on the event thread. */
     <V> V onEventThread(Supplier<V> reading) {
         if (EventQueue.isDispatchThread()) {

@@ -1,0 +1,148 @@
+package org.taperwright.application;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JTree;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.Test;
+
+/** The job from end to end in the real workbench: a taper edited, a comparison that follows, a step dragged in. */
+@WindowTest
+class JobTest {
+    private static final String MOMENT = "Bending moment at 45°";
+
+    @Test
+    void aTaperEditMovesTheDesignsNumbersAndTheComparisonAndIsTakenBack(Hands hands) {
+        open(hands, "Marram 25/.04");
+        JTable numbers = hands.find("design.numbers.table", JTable.class);
+        hands.await("the moment to be computed", () -> row(numbers, MOMENT) >= 0);
+        String before = cell(hands, numbers, row(numbers, MOMENT), 1);
+        Screen.keep("design");
+
+        JTable taper = hands.find("design.taper.table", JTable.class);
+        hands.doubleClick(middle(hands, taper, 0, 2));
+        hands.press(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+        hands.type("0.06");
+        hands.press(KeyEvent.VK_ENTER);
+        hands.await("another moment", () -> !before.equals(text(numbers, row(numbers, MOMENT), 1)));
+        String after = cell(hands, numbers, row(numbers, MOMENT), 1);
+        assertThat(number(after)).as("a thicker blade is stiffer").isGreaterThan(number(before));
+        Screen.keep("taper-edited");
+
+        open(hands, "Six ways to make a 25/.04");
+        JTable comparison = hands.find("comparison.table", JTable.class);
+        hands.await("the comparison to follow", () -> holds(comparison, after));
+        Screen.keep("comparison-after-the-edit");
+
+        hands.press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        hands.await("the comparison to go back", () -> holds(comparison, before));
+    }
+
+    @Test
+    void anInstrumentDraggedOntoTheSceneBecomesAStepAndIsTakenBack(Hands hands) {
+        open(hands, "Rotary, moderate curve");
+        JComponent scene = hands.find("sequence.scene", JComponent.class);
+        hands.await("seven steps", () -> says(hands, "of 7"));
+        hands.choose("Window", "Instruments");
+        JTable instruments = hands.find("instruments.table", JTable.class);
+
+        Point from = middle(hands, instruments, 1, 3);
+        Rectangle seen = hands.onEventThread(() -> {
+            Rectangle visible = scene.getVisibleRect();
+            Point corner = scene.getLocationOnScreen();
+            return new Rectangle(corner.x + visible.x, corner.y + visible.y, visible.width, visible.height);
+        });
+        hands.click(from);
+        hands.drag(from, new Point(seen.x + seen.width / 2, seen.y + seen.height * 3 / 4));
+        hands.await("eight steps", () -> says(hands, "of 8"));
+        Screen.keep("step-dragged-in");
+
+        hands.press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        hands.await("seven steps again", () -> says(hands, "of 7"));
+    }
+
+    private static void open(Hands hands, String name) {
+        JTree tree = hands.find("library.tree", JTree.class);
+        hands.await("the library to hold " + name, () -> treeRow(tree, name) >= 0);
+        Point at = hands.onEventThread(() -> {
+            int row = treeRow(tree, name);
+            tree.scrollRowToVisible(row);
+            Rectangle bounds = Objects.requireNonNull(tree.getRowBounds(row));
+            Point corner = tree.getLocationOnScreen();
+            return new Point(corner.x + bounds.x + 30, corner.y + bounds.y + bounds.height / 2);
+        });
+        hands.click(at);
+        hands.press(KeyEvent.VK_ENTER);
+    }
+
+    private static int treeRow(JTree tree, String name) {
+        return IntStream.range(0, tree.getRowCount())
+                .filter(row -> {
+                    Object value = tree.getPathForRow(row).getLastPathComponent();
+                    return tree.convertValueToText(value, false, false, true, row, false)
+                            .startsWith(name);
+                })
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private static boolean says(Hands hands, String end) {
+        return hands.showsAny(
+                JLabel.class,
+                label -> label.getText() != null
+                        && label.getText().startsWith("Step ")
+                        && label.getText().endsWith(end));
+    }
+
+    private static int row(JTable table, String measure) {
+        return IntStream.range(0, table.getRowCount())
+                .filter(row -> text(table, row, 0).contains(measure))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private static boolean holds(JTable table, String number) {
+        return IntStream.range(0, table.getRowCount())
+                .anyMatch(row -> text(table, row, 0).contains(MOMENT)
+                        && IntStream.range(1, table.getColumnCount())
+                                .anyMatch(column -> text(table, row, column).contains(number)));
+    }
+
+    private static String cell(Hands hands, JTable table, int row, int column) {
+        return hands.onEventThread(() -> text(table, row, column));
+    }
+
+    /** What a cell shows, as its renderer draws it or as it is read aloud. */
+    private static String text(JTable table, int row, int column) {
+        if (row < 0) {
+            return "";
+        }
+        var drawn = table.prepareRenderer(table.getCellRenderer(row, column), row, column);
+        String aloud = drawn.getAccessibleContext().getAccessibleName();
+        return aloud == null ? String.valueOf(table.getValueAt(row, column)) : aloud;
+    }
+
+    private static double number(String text) {
+        return Double.parseDouble(text.strip());
+    }
+
+    private static Point middle(Hands hands, JTable table, int row, int column) {
+        return hands.onEventThread(() -> {
+            Rectangle cell = table.getCellRect(row, column, true);
+            table.scrollRectToVisible(cell);
+            JComponent pane = (JComponent) SwingUtilities.getAncestorOfClass(JScrollPane.class, table);
+            pane.scrollRectToVisible(SwingUtilities.convertRectangle(table, cell, pane));
+            Point corner = table.getLocationOnScreen();
+            return new Point(corner.x + (int) cell.getCenterX(), corner.y + (int) cell.getCenterY());
+        });
+    }
+}
