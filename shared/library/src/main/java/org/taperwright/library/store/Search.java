@@ -6,7 +6,7 @@ import java.util.Optional;
  * What to look for; what is empty does not matter.
  *
  * @param kind the kind of thing
- * @param text words that must all stand in the name, maker, line, type or note
+ * @param text words that must all stand in the name, maker, line, type, source or note
  * @param leastSize smallest size by ISO 3630-1, hundredths of a millimetre
  * @param mostSize greatest size
  * @param family identifier of the section's family

@@ -3,7 +3,10 @@ package org.taperwright.library.store;
 import java.util.Locale;
 import java.util.Optional;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.sequence.Sequence;
 
 /**
  * What a thing is searched by.
@@ -38,7 +41,23 @@ record SearchColumns(
                             instrument.type(),
                             instrument.note()));
         }
-        return of(Names.of(thing));
+        return of(words(thing));
+    }
+
+    private static String words(Record thing) {
+        if (thing instanceof Motor motor) {
+            return String.join(" ", motor.name(), motor.maker(), motor.note());
+        }
+        if (thing instanceof Canal canal) {
+            return String.join(" ", canal.name(), canal.source(), canal.note());
+        }
+        if (thing instanceof Sequence sequence) {
+            return sequence.name() + ' ' + sequence.note();
+        }
+        if (thing instanceof SavedComparison comparison) {
+            return comparison.name() + ' ' + comparison.note();
+        }
+        return Names.of(thing);
     }
 
     /** Columns of a thing that is known by words alone. */

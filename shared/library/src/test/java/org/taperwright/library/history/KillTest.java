@@ -59,8 +59,12 @@ class KillTest {
     private int killedWhileEditing(Path file) throws Exception {
         Process program = start(file);
         assertThat(program.inputReader().readLine()).isEqualTo("ready");
-        Thread.sleep(random.nextInt(300));
-        return acknowledgedBy(program);
+        int read = 0;
+        for (int edits = random.nextInt(12); edits > 0; edits--) {
+            read = Integer.parseInt(program.inputReader().readLine());
+        }
+        Thread.sleep(random.nextInt(60));
+        return Math.max(read, acknowledgedBy(program));
     }
 
     private static Process start(Path file) throws IOException {

@@ -60,6 +60,10 @@ class SearchTest {
         assertThat(store.find(Search.all().withText("marshlight rotary"))).containsExactly(Examples.INSTRUMENT_ID);
         assertThat(store.find(Search.all().withText("marshlight nowhere"))).isEmpty();
         assertThat(store.find(Search.all().withText("étude"))).containsExactly(PLAIN);
+        assertThat(store.find(Search.all().withText("tern light"))).containsExactly(Examples.MOTOR_ID);
+        assertThat(store.find(Search.all().withText("common ranges"))).containsExactly(Examples.CANAL_ID);
+        assertThat(store.find(Search.all().withText("two steps invented"))).containsExactly(Examples.SEQUENCE_ID);
+        assertThat(store.find(Search.all().withText("by itself"))).containsExactly(Examples.COMPARISON_ID);
     }
 
     @Test
