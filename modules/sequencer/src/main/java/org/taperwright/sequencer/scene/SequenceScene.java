@@ -72,9 +72,10 @@ public final class SequenceScene extends Scene {
         return createView();
     }
 
-    /** Where a step's lane stands in the view, px. */
+    /** Where a step's lane stands in the view, px; the first step's has the head above it. */
     public Rectangle laneArea(int step) {
-        return new Rectangle(0, layout().laneTop(step), layout().width(), layout().laneHeight());
+        int top = step == 0 ? 0 : layout().laneTop(step);
+        return new Rectangle(0, top, layout().width(), layout().laneTop(step + 1) - top);
     }
 
     /** What is shown. */
