@@ -1,6 +1,5 @@
 package org.taperwright.catalogue.ui;
 
-import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -81,18 +80,17 @@ enum InstrumentColumn {
         return this == SIZE || this == TAPER || this == LENGTH;
     }
 
-    /** Order of rows by this column; windows by their lower end, names as people expect. */
-    Comparator<InstrumentRow> order() {
+    /** What rows are ordered by: a number or a text in plain order; windows by their lower end. */
+    Comparable<?> key(InstrumentRow row) {
         if (numeric()) {
-            return Comparator.comparingDouble(row -> ((Number) value(row)).doubleValue());
+            return ((Number) value(row)).doubleValue();
         }
         return switch (this) {
-            case SPEED ->
-                Comparator.comparingDouble(row -> least(row.instrument().speedRpm()));
-            case TORQUE ->
-                Comparator.comparingDouble(row -> least(row.instrument().torqueNmm()));
-            case USES -> Comparator.comparingInt(row -> row.instrument().usesAllowed());
-            default -> Comparator.comparing(row -> (String) value(row), NaturalOrder.OF_NAMES);
+            case NAME -> row.nameKey();
+            case SPEED -> least(row.instrument().speedRpm());
+            case TORQUE -> least(row.instrument().torqueNmm());
+            case USES -> (double) row.instrument().usesAllowed();
+            default -> NaturalOrder.key((String) value(row));
         };
     }
 

@@ -22,10 +22,11 @@ import org.taperwright.shaping.instrument.Instrument;
  * @param designation size, taper and colour
  * @param section the section next to the tip, in words
  * @param alloy the alloy, in words
+ * @param nameKey the name as {@link NaturalOrder} orders it
  * @param searched everything that a filter looks in, folded
  */
 record InstrumentRow(
-        Entry entry, Instrument instrument, Designation designation, String section, String alloy, String searched) {
+        Entry entry, Instrument instrument, Designation designation, String section, String alloy, String nameKey, String searched) {
     /** The row of an entry that holds an instrument. */
     static InstrumentRow of(Entry entry) {
         Instrument instrument = (Instrument) entry.thing();
@@ -46,7 +47,8 @@ record InstrumentRow(
                         section,
                         alloy,
                         design.motion().word())));
-        return new InstrumentRow(entry, instrument, designation, section, alloy, searched);
+        return new InstrumentRow(
+                entry, instrument, designation, section, alloy, NaturalOrder.key(instrument.name()), searched);
     }
 
     ThingId id() {

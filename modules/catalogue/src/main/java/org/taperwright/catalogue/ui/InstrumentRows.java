@@ -1,9 +1,9 @@
 package org.taperwright.catalogue.ui;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
@@ -24,20 +24,25 @@ record InstrumentRows(Snapshot snapshot, List<InstrumentRow> before) implements 
         before = List.copyOf(before);
     }
 
+    /** Rows stay in the place they had; new ones come at the end. */
     @Override
     public List<InstrumentRow> run(Progress progress) {
-        Map<ThingId, InstrumentRow> known = new HashMap<>();
-        before.forEach(row -> known.put(row.id(), row));
         List<InstrumentRow> rows = new ArrayList<>();
+        Set<ThingId> known = new HashSet<>();
+        for (InstrumentRow row : before) {
+            known.add(row.id());
+            snapshot.entry(row.id())
+                    .filter(entry -> entry.kind() == ThingKind.INSTRUMENT)
+                    .ifPresent(entry -> rows.add(row.entry() == entry ? row : InstrumentRow.of(entry)));
+        }
         int seen = 0;
         for (Entry entry : snapshot.entries().values()) {
             if (++seen % BETWEEN_CHECKS == 0) {
                 progress.check();
                 progress.at((double) seen / snapshot.entries().size(), "instruments");
             }
-            if (entry.kind() == ThingKind.INSTRUMENT) {
-                InstrumentRow row = known.get(entry.id());
-                rows.add(row != null && row.entry() == entry ? row : InstrumentRow.of(entry));
+            if (entry.kind() == ThingKind.INSTRUMENT && !known.contains(entry.id())) {
+                rows.add(InstrumentRow.of(entry));
             }
         }
         return rows;

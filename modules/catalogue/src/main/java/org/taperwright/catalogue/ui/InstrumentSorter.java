@@ -2,7 +2,6 @@ package org.taperwright.catalogue.ui;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import javax.swing.RowSorter;
 import javax.swing.SortOrder;
@@ -120,25 +119,43 @@ final class InstrumentSorter extends RowSorter<InstrumentTableModel> {
         sort();
     }
 
+    /** Sorts by keys made once for each row; begins with the order before, which mostly still holds. */
     private void sort() {
         List<InstrumentRow> rows = model.rows();
+        List<Comparable<?>[]> columns = keys.stream()
+                .map(key -> keys(InstrumentColumn.values()[key.getColumn()], rows))
+                .toList();
+        boolean[] descending = new boolean[columns.size()];
+        for (int i = 0; i < descending.length; i++) {
+            descending[i] = keys.get(i).getSortOrder() == SortOrder.DESCENDING;
+        }
         Integer[] order = new Integer[rows.size()];
-        Arrays.setAll(order, i -> i);
-        Comparator<InstrumentRow> comparator = comparator();
-        Arrays.sort(order, (a, b) -> comparator.compare(rows.get(a), rows.get(b)));
+        boolean known = sorted.length == rows.size();
+        Arrays.setAll(order, i -> known ? sorted[i] : i);
+        Arrays.sort(order, (a, b) -> {
+            for (int i = 0; i < descending.length; i++) {
+                int way = compare(columns.get(i)[a], columns.get(i)[b]);
+                if (way != 0) {
+                    return descending[i] ? -way : way;
+                }
+            }
+            return rows.get(a).id().compareTo(rows.get(b).id());
+        });
         sorted = Arrays.stream(order).mapToInt(Integer::intValue).toArray();
         applyFilter();
     }
 
-    private Comparator<InstrumentRow> comparator() {
-        Comparator<InstrumentRow> comparator = Comparator.comparing(InstrumentRow::id);
-        for (int i = keys.size() - 1; i >= 0; i--) {
-            Comparator<InstrumentRow> next =
-                    InstrumentColumn.values()[keys.get(i).getColumn()].order();
-            comparator = (keys.get(i).getSortOrder() == SortOrder.DESCENDING ? next.reversed() : next)
-                    .thenComparing(comparator);
-        }
-        return comparator;
+    private static Comparable<?>[] keys(InstrumentColumn column, List<InstrumentRow> rows) {
+        Comparable<?>[] made = new Comparable<?>[rows.size()];
+        Arrays.setAll(made, i -> column.key(rows.get(i)));
+        return made;
+    }
+
+    /** Compares two keys of one column: both numbers or both texts. */
+    private static int compare(Comparable<?> a, Comparable<?> b) {
+        return a instanceof Double number
+                ? Double.compare(number, (Double) b)
+                : ((String) a).compareTo((String) b);
     }
 
     private void applyFilter() {

@@ -13,7 +13,6 @@ import javax.swing.AbstractAction;
 import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
-import javax.swing.SwingUtilities;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.JTableHeader;
 import javax.swing.table.TableCellRenderer;
@@ -51,15 +50,18 @@ final class InstrumentTable extends JTable {
         if (getTableHeader().getDefaultRenderer() instanceof JLabel heading) {
             heading.setHorizontalAlignment(JLabel.LEADING);
         }
-        addMouseListener(new MouseAdapter() {
-            @Override
-            public void mousePressed(MouseEvent event) {
-                int row = rowAtPoint(event.getPoint());
-                if (SwingUtilities.isRightMouseButton(event) && row >= 0 && !isRowSelected(row)) {
-                    setRowSelectionInterval(row, row);
-                }
+    }
+
+    /** Selects a row as it is pressed, so that one gesture drags it; the table by itself drags only what is selected. */
+    @Override
+    protected void processMouseEvent(MouseEvent event) {
+        if (event.getID() == MouseEvent.MOUSE_PRESSED && !event.isShiftDown() && !event.isControlDown()) {
+            int row = rowAtPoint(event.getPoint());
+            if (row >= 0 && !isRowSelected(row)) {
+                setRowSelectionInterval(row, row);
             }
-        });
+        }
+        super.processMouseEvent(event);
     }
 
     /** Dragging needs a display, so it is switched on where there is one. */

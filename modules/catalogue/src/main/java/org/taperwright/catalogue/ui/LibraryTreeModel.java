@@ -67,9 +67,7 @@ final class LibraryTreeModel implements TreeModel {
                 byKind.get(entry.kind()).add(entry);
             }
         }
-        Comparator<Entry> byName =
-                Comparator.comparing(Entry::name, NaturalOrder.OF_NAMES).thenComparing(Entry::id);
-        stale.forEach(kind -> byKind.get(kind).sort(byName));
+        stale.forEach(kind -> byKind.put(kind, byName(byKind.get(kind))));
         shown = byKind;
         headings = byKind.entrySet().stream()
                 .filter(kind -> words.none() || !kind.getValue().isEmpty())
@@ -77,6 +75,16 @@ final class LibraryTreeModel implements TreeModel {
                 .toList();
         TreeModelEvent event = new TreeModelEvent(this, new TreePath(ROOT));
         List.copyOf(listeners).forEach(listener -> listener.treeStructureChanged(event));
+    }
+
+    /** Sorts by keys made once for each entry. */
+    private static List<Entry> byName(List<Entry> entries) {
+        record Keyed(String key, Entry entry) {}
+        return entries.stream()
+                .map(entry -> new Keyed(NaturalOrder.key(entry.name()), entry))
+                .sorted(Comparator.comparing(Keyed::key).thenComparing(keyed -> keyed.entry().id()))
+                .map(Keyed::entry)
+                .toList();
     }
 
     /** The kinds whose things are not the ones shown. */

@@ -7,27 +7,30 @@ import java.util.Comparator;
  * stands before size 10 and 10 before 100.
  */
 final class NaturalOrder {
-    /** The order. */
-    static final Comparator<String> OF_NAMES = NaturalOrder::compare;
+    /** The order, for a few names; for many, sort by {@link #key} made once for each. */
+    static final Comparator<String> OF_NAMES = Comparator.comparing(NaturalOrder::key);
 
     private NaturalOrder() {}
 
-    private static int compare(String a, String b) {
+    /** A text whose plain order is this order: each run of digits becomes a 0, its length and its digits. */
+    static String key(String name) {
+        StringBuilder key = new StringBuilder(name.length() + 4);
         int i = 0;
-        int j = 0;
-        while (i < a.length() && j < b.length()) {
-            int endA = digitsEnd(a, i);
-            int endB = digitsEnd(b, j);
-            int order = endA > i && endB > j
-                    ? compareDigits(a.substring(i, endA), b.substring(j, endB))
-                    : Character.compare(Character.toLowerCase(a.charAt(i)), Character.toLowerCase(b.charAt(j)));
-            if (order != 0) {
-                return order;
+        while (i < name.length()) {
+            int end = digitsEnd(name, i);
+            if (end == i) {
+                key.append(Character.toLowerCase(name.charAt(i)));
+                i++;
+            } else {
+                int start = i;
+                while (start < end - 1 && name.charAt(start) == '0') {
+                    start++;
+                }
+                key.append('0').append((char) (end - start)).append(name, start, end);
+                i = end;
             }
-            i = Math.max(i + 1, endA);
-            j = Math.max(j + 1, endB);
         }
-        return Integer.compare(a.length() - i, b.length() - j);
+        return key.toString();
     }
 
     private static int digitsEnd(String text, int from) {
@@ -36,19 +39,5 @@ final class NaturalOrder {
             end++;
         }
         return end;
-    }
-
-    private static int compareDigits(String a, String b) {
-        String x = withoutLeadingZeros(a);
-        String y = withoutLeadingZeros(b);
-        return x.length() == y.length() ? x.compareTo(y) : Integer.compare(x.length(), y.length());
-    }
-
-    private static String withoutLeadingZeros(String digits) {
-        int start = 0;
-        while (start < digits.length() - 1 && digits.charAt(start) == '0') {
-            start++;
-        }
-        return digits.substring(start);
     }
 }

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import javax.swing.Box;
 import javax.swing.BoxLayout;
 import javax.swing.JButton;
@@ -107,21 +106,29 @@ final class QuickEntryBar extends JPanel {
         }
     }
 
-    /** Offers the types that the library's instruments have, and says anew what would be added. */
+    /** Offers the types that the library's instruments have, or the plainest in an empty one, and says anew what would be added. */
     void refresh() {
-        List<String> types = Stream.concat(
-                        Stream.of(PLAIN_TYPE),
-                        known.get().stream().map(row -> row.instrument().type()))
+        List<String> found = known.get().stream()
+                .map(row -> row.instrument().type())
                 .filter(word -> !word.isBlank())
                 .distinct()
                 .sorted(NaturalOrder.OF_NAMES)
                 .toList();
+        List<String> types = found.isEmpty() ? List.of(PLAIN_TYPE) : found;
         Object before = type.getSelectedItem();
         type.setChoices(types);
         if (type.getSelectedItem() == null) {
-            type.setValue(types.contains(String.valueOf(before)) ? String.valueOf(before) : PLAIN_TYPE);
+            type.setValue(types.contains(String.valueOf(before)) ? String.valueOf(before) : likeliest(types));
         }
         describe();
+    }
+
+    /** The first K-type file, or whatever comes first. */
+    private static String likeliest(List<String> types) {
+        return types.stream()
+                .filter(word -> word.startsWith(PLAIN_TYPE))
+                .findFirst()
+                .orElse(types.get(0));
     }
 
     private Optional<QuickEntry> entry() {

@@ -31,7 +31,6 @@ record CellText(String whole, String fraction, String band, OptionalDouble ratio
         int point = value.indexOf('.');
         String whole = point < 0 ? value : value.substring(0, point);
         String fraction = point < 0 ? "" : value.substring(point);
-        // a ratio of two negative angles would read backwards: the nearer to nought, the smaller
         OptionalDouble ratio = datumValue.isPresent() && !datum && number > 0 ? cell.ratio() : OptionalDouble.empty();
         return new CellText(
                 whole, fraction, words(cell.reading().band()), ratio, ratioWords(ratio, datum, number, datumValue));

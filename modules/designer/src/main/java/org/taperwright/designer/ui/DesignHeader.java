@@ -39,6 +39,8 @@ final class DesignHeader extends JPanel {
         choice = new ChoiceField<>("design.choice", "Design", List.of(), this::words).onCommit(desk::select);
         choice.setToolTipText("The design shown in this window");
         size.setName("design.size");
+        // Text at a fractional scale can be a little wider than it was measured.
+        size.setBorder(Spacing.around(0, Spacing.TIGHT));
         status.setName("design.status");
         JPanel left = new JPanel(new FlowLayout(FlowLayout.LEADING, Spacing.NEAR, 0));
         left.setOpaque(false);

@@ -28,7 +28,7 @@ final class NumbersPane extends JPanel {
     private static final List<String> HEADERS = List.of("Measure", "Value", "Unit", "Standing");
     private static final int VALUE = 1;
     private static final int DECIMALS = 4;
-    private static final int[] WIDTHS = {140, 84, 54, 74};
+    private static final int[] WIDTHS = {128, 78, 50, 74};
 
     private final Rows model = new Rows();
     private final Heading heading = new Heading("Numbers");

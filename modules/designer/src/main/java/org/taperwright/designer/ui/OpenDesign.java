@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.taperwright.library.history.Change;
+import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.SavedComparison;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
@@ -30,12 +32,12 @@ final class OpenDesign implements AutoCloseable {
 
     OpenDesign(Desk desk) {
         this.desk = desk;
-        id = desk.selected(ThingKind.DESIGN);
+        id = desk.selected(ThingKind.DESIGN).or(this::first);
         stored = read();
         look = readLook();
         changes = desk.onChange(snapshot -> refresh());
         selections = desk.onSelect(selected -> {
-            if (desk.snapshot().thing(selected, Design.class).isPresent()) {
+            if (exists(selected)) {
                 refresh();
             }
         });
@@ -111,12 +113,27 @@ final class OpenDesign implements AutoCloseable {
         return id.flatMap(known -> desk.snapshot().thing(known, Design.class));
     }
 
+    private boolean exists(ThingId design) {
+        return desk.snapshot().thing(design, Design.class).isPresent();
+    }
+
+    /** What to show before anything is selected, so that a window does not open empty: the first comparison's datum. */
+    private Optional<ThingId> first() {
+        return desk.snapshot().ofKind(ThingKind.COMPARISON).stream()
+                .map(entry -> ((SavedComparison) entry.thing()).datum())
+                .filter(this::exists)
+                .findFirst()
+                .or(() -> desk.snapshot().ofKind(ThingKind.DESIGN).stream()
+                        .map(Entry::id)
+                        .findFirst());
+    }
+
     private SeriesLook readLook() {
         return id().map(SeriesLooks.of(desk.snapshot())::of).orElse(new SeriesLook(0));
     }
 
     private void refresh() {
-        Optional<ThingId> now = desk.selected(ThingKind.DESIGN);
+        Optional<ThingId> now = desk.selected(ThingKind.DESIGN).or(() -> id.filter(this::exists));
         Optional<Design> before = stored;
         SeriesLook lookBefore = look;
         boolean other = !now.equals(id);

@@ -6,7 +6,9 @@ import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -18,9 +20,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.taperwright.library.history.Change;
+import org.taperwright.library.store.SavedComparison;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.Motion;
+import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.section.SectionFamily;
 import org.taperwright.workbench.api.BareDesk;
 import org.taperwright.workbench.api.ThingTransfer;
@@ -231,10 +235,23 @@ class DesignPanelTest {
     }
 
     @Test
+    void before_anything_is_selected_the_first_comparisons_datum_is_open() {
+        Map<ThingId, Record> things = new HashMap<>(SampleDesigns.library());
+        List<ThingId> members = List.of(SampleDesigns.FILE, SampleDesigns.ROTARY);
+        things.put(new ThingId("pair"), new SavedComparison("Pair", members, SampleDesigns.ROTARY, ""));
+        try (BareDesk fresh = new BareDesk(things)) {
+            DesignPanel opened = Shots.onEventThread(() -> new DesignPanel(fresh));
+
+            assertThat(Gestures.named(opened, "design.name", JTextField.class).getText())
+                    .isEqualTo("Falling taper 25");
+        }
+    }
+
+    @Test
     void a_design_dropped_on_the_window_opens() {
         boolean taken = Shots.onEventThread(() -> panel.getTransferHandler()
-                .importData(new TransferHandler.TransferSupport(
-                        panel, new ThingTransfer(List.of(SampleDesigns.FILE)))));
+                .importData(
+                        new TransferHandler.TransferSupport(panel, new ThingTransfer(List.of(SampleDesigns.FILE)))));
 
         assertThat(taken).isTrue();
         assertThat(Gestures.named(panel, "design.name", JTextField.class).getText())

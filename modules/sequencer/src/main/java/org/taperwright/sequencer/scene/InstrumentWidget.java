@@ -40,8 +40,8 @@ final class InstrumentWidget extends SceneWidget {
         originX = scale.left();
         int tip = (int) Math.ceil(scale.x(lane.depthMm())) + 3;
         double axis = layout.axisInLane();
-        int top = (int) (axis - SceneLayout.SILHOUETTE / 2.0) - 2;
-        place((int) originX, top, tip - (int) originX, SceneLayout.SILHOUETTE + 4);
+        int top = (int) (axis - layout.silhouette() / 2.0) - 2;
+        place((int) originX, top, tip - (int) originX, layout.silhouette() + 4);
         setToolTipText(tip());
     }
 

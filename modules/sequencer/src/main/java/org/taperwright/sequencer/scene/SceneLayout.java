@@ -7,18 +7,23 @@ import java.awt.FontMetrics;
  *
  * @param width the scene's width
  * @param lineHeight height of a line of text
+ * @param silhouette height in which a silhouette is drawn
  */
-record SceneLayout(int width, int lineHeight) {
-    /** Height in which a silhouette is drawn. */
-    static final int SILHOUETTE = 44;
+record SceneLayout(int width, int lineHeight, int silhouette) {
+    private static final int LEAST_SILHOUETTE = 44;
+    private static final int MOST_SILHOUETTE = 96;
     /** Narrowest scene in which its words still find room. */
     static final int NARROWEST = 460;
 
     private static final int GAP = 4;
     private static final int EDGE = 8;
 
-    static SceneLayout of(int width, FontMetrics metrics) {
-        return new SceneLayout(Math.max(NARROWEST, width), metrics.getHeight());
+    /** The layout for a view of a size: silhouettes are as high as all lanes leave room for, within limits. */
+    static SceneLayout of(int width, int height, int lanes, FontMetrics metrics) {
+        SceneLayout least = new SceneLayout(Math.max(NARROWEST, width), metrics.getHeight(), LEAST_SILHOUETTE);
+        int spare = (height - least.height(lanes)) / (lanes + 1);
+        int silhouette = Math.max(LEAST_SILHOUETTE, Math.min(MOST_SILHOUETTE, LEAST_SILHOUETTE + spare));
+        return new SceneLayout(least.width(), least.lineHeight(), silhouette);
     }
 
     /** Where the drawing begins: right of the labels. */
@@ -33,12 +38,12 @@ record SceneLayout(int width, int lineHeight) {
 
     /** Height of the head with the canal, its thirds and the depth scale. */
     int headHeight() {
-        return EDGE + 3 * lineHeight + 2 * GAP + SILHOUETTE + GAP;
+        return EDGE + 3 * lineHeight + 2 * GAP + silhouette + GAP;
     }
 
     /** Height of a lane. */
     int laneHeight() {
-        return EDGE + Math.max(SILHOUETTE + GAP + lineHeight, 3 * lineHeight) + EDGE;
+        return EDGE + Math.max(silhouette + GAP + lineHeight, 3 * lineHeight) + EDGE;
     }
 
     /** Top of a lane. */
@@ -48,17 +53,17 @@ record SceneLayout(int width, int lineHeight) {
 
     /** Middle of the silhouette within a lane. */
     double axisInLane() {
-        return EDGE + SILHOUETTE / 2.0;
+        return EDGE + silhouette / 2.0;
     }
 
     /** Baseline region of the numbers beneath the silhouette, within a lane. */
     int numbersTop() {
-        return EDGE + SILHOUETTE + GAP;
+        return EDGE + silhouette + GAP;
     }
 
     /** Middle of the canal's own silhouette within the head. */
     double axisInHead() {
-        return headHeight() - GAP - SILHOUETTE / 2.0;
+        return headHeight() - GAP - silhouette / 2.0;
     }
 
     /** Index before which something dropped at a height stands, given how many lanes there are. */

@@ -26,7 +26,9 @@ record SceneScale(double left, double right, double fromMm, double pixelsPerMm, 
     private static final double LEAST_WIDEST_MM = 0.6;
 
     /** The scale for what is shown. */
-    static SceneScale of(SceneContent content, double left, double right) {
+    static SceneScale of(SceneContent content, SceneLayout layout) {
+        double left = layout.left();
+        double right = layout.right();
         Canal canal = content.canal();
         double from = canal.coronalReferenceMm() - ABOVE_ORIFICE_MM;
         double to = canal.coronalReferenceMm() + Math.max(canal.lengthMm(), canal.endDepthMm());
@@ -37,7 +39,7 @@ record SceneScale(double left, double right, double fromMm, double pixelsPerMm, 
         double along = room / Math.max(1, to + BELOW_END_MM - from);
         double withWords = (room - BELOW_END_PX) / Math.max(1, to - from);
         along = withWords < ROOMY ? along : Math.min(along, withWords);
-        return new SceneScale(left, right, from, along, SceneLayout.SILHOUETTE / widestMm(content));
+        return new SceneScale(left, right, from, along, layout.silhouette() / widestMm(content));
     }
 
     private static double widestMm(SceneContent content) {
@@ -48,11 +50,11 @@ record SceneScale(double left, double right, double fromMm, double pixelsPerMm, 
         }
         CanalGeometry canal = new CanalGeometry(content.canal());
         for (LaneContent lane : content.lanes()) {
-            double tip = canal.depthOfMm(lane.depthMm());
-            double atOrifice = lane.instrument()
-                    .map(instrument -> instrument.design().diameterMm(Math.max(0, tip)))
+            double level = Math.max(0, canal.depthOfMm(lane.depthMm()) + ABOVE_ORIFICE_MM);
+            double atLeftEnd = lane.instrument()
+                    .map(instrument -> instrument.design().diameterMm(level))
                     .orElse(0.0);
-            widest = Math.max(widest, atOrifice);
+            widest = Math.max(widest, atLeftEnd);
         }
         return widest;
     }

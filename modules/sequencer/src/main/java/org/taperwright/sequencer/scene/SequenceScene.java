@@ -7,6 +7,7 @@ import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JLabel;
 import org.netbeans.api.visual.action.ActionFactory;
 import org.netbeans.api.visual.action.WidgetAction;
 import org.netbeans.api.visual.widget.LayerWidget;
@@ -29,6 +30,7 @@ public final class SequenceScene extends Scene {
     private Optional<CanalHead> head = Optional.empty();
     private Optional<SceneContent> content = Optional.empty();
     private int width = SceneLayout.NARROWEST;
+    private int viewHeight;
 
     /** Makes the scene for someone who carries out what is asked. */
     public SequenceScene(SceneOrders orders) {
@@ -55,10 +57,11 @@ public final class SequenceScene extends Scene {
         layOut();
     }
 
-    /** Lays the scene out anew for a width, px. */
-    public void setWidth(int newWidth) {
-        if (newWidth != width) {
+    /** Lays the scene out anew for the size of the view it is seen in, px. */
+    public void setViewSize(int newWidth, int newHeight) {
+        if (newWidth != width || newHeight != viewHeight) {
             width = newWidth;
+            viewHeight = newHeight;
             layOut();
         }
     }
@@ -75,7 +78,7 @@ public final class SequenceScene extends Scene {
 
     private void layOut(SceneContent shown) {
         SceneLayout layout = layout();
-        SceneScale scale = SceneScale.of(shown, layout.left(), layout.right());
+        SceneScale scale = SceneScale.of(shown, layout);
         setFont(Ink.font());
         if (head.isEmpty()) {
             CanalHead added = new CanalHead(this, shown, scale, layout);
@@ -117,12 +120,14 @@ public final class SequenceScene extends Scene {
 
     /** The layout of the moment. */
     SceneLayout layout() {
-        return SceneLayout.of(width, new javax.swing.JLabel().getFontMetrics(Ink.smallFont()));
+        int shown = content.map(SceneContent::lanes).map(List::size).orElse(0);
+        return SceneLayout.of(
+                width, viewHeight, Math.max(1, shown), new JLabel().getFontMetrics(Ink.smallFont()));
     }
 
     /** The scale of the moment, when something is shown. */
     Optional<SceneScale> scale() {
-        return content.map(shown -> SceneScale.of(shown, layout().left(), layout().right()));
+        return content.map(shown -> SceneScale.of(shown, layout()));
     }
 
     /** Shows where something would be put in, or nothing. */

@@ -43,7 +43,7 @@ final class SceneHost extends JPanel {
         scroll.getViewport().addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
-                scene.setWidth(scroll.getViewport().getWidth());
+                scene.setViewSize(scroll.getViewport().getWidth(), scroll.getViewport().getHeight());
             }
         });
         JPanel around = new JPanel(new BorderLayout());

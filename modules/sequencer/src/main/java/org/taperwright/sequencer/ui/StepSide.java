@@ -3,6 +3,7 @@ package org.taperwright.sequencer.ui;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GridLayout;
+import java.awt.Insets;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.util.List;
@@ -80,6 +81,7 @@ final class StepSide extends JPanel implements Scrollable {
         });
         button.setName("step." + words);
         button.setToolTipText(tip);
+        button.setMargin(new Insets(2, Spacing.TIGHT, 2, Spacing.TIGHT));
         return button;
     }
 

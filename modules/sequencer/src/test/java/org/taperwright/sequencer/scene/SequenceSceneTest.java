@@ -42,7 +42,7 @@ class SequenceSceneTest {
         Shots.theme(false);
         scene = Shots.onEventThread(() -> {
             SequenceScene made = new SequenceScene(new Asked());
-            made.setWidth(900);
+            made.setViewSize(900, 400);
             made.show(content(0));
             return made;
         });
@@ -157,7 +157,7 @@ class SequenceSceneTest {
 
     private BufferedImage picture(double scale, int width) {
         SequenceScene drawn = new SequenceScene(new Asked());
-        drawn.setWidth(width);
+        drawn.setViewSize(width, 500);
         drawn.show(content(1));
         scene = drawn;
         BufferedImage image = new BufferedImage(

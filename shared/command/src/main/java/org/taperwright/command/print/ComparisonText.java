@@ -3,7 +3,7 @@ package org.taperwright.command.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import org.taperwright.command.table.Column;
 import org.taperwright.command.table.Table;
 import org.taperwright.mechanics.comparison.Comparison;
@@ -26,12 +26,11 @@ public final class ComparisonText {
         page.title(title);
         page.table(designs(comparison));
         page.part("Values");
-        page.table(cells(comparison, true, cell -> Shown.number(cell.reading().value())));
-        page.part("Ratios to " + letter(comparison.datum()) + ", the datum");
         page.table(cells(
-                comparison,
-                false,
-                cell -> cell.ratio().isPresent() ? Shown.number(cell.ratio().getAsDouble(), 2, 2) : NONE));
+                comparison, true, (cell, datum) -> Shown.number(cell.reading().value())));
+        page.part(
+                "Ratios to " + letter(comparison.datum()) + ", the datum (Δ: differences, where a ratio says nothing)");
+        page.table(cells(comparison, false, ComparisonText::against));
         page.part("Trade-off");
         page.line("No other design is at least as good in both flexibility and cutting and better in one: "
                 + undominated(comparison) + ".");
@@ -59,7 +58,16 @@ public final class ComparisonText {
         return table;
     }
 
-    private static Table cells(Comparison comparison, boolean units, Function<ComparisonCell, String> written) {
+    private static String against(ComparisonCell cell, ComparisonCell datum) {
+        if (cell.ratio().isPresent()) {
+            return Shown.number(cell.ratio().getAsDouble(), 2, 2);
+        }
+        double difference = cell.reading().value() - datum.reading().value();
+        return difference == 0 ? NONE : (difference > 0 ? "Δ +" : "Δ ") + Shown.number(difference);
+    }
+
+    private static Table cells(
+            Comparison comparison, boolean units, BiFunction<ComparisonCell, ComparisonCell, String> written) {
         List<Column> columns = new ArrayList<>(List.of(Column.words("metric")));
         if (units) {
             columns.add(Column.words("unit"));
@@ -80,7 +88,8 @@ public final class ComparisonText {
                 cells.add(row.metric().unit());
                 cells.add(row.metric().standing().word());
             }
-            row.cells().forEach(cell -> cells.add(written.apply(cell)));
+            ComparisonCell datum = row.cells().get(comparison.datum());
+            row.cells().forEach(cell -> cells.add(written.apply(cell, datum)));
             table.row(cells);
         }
         return table;

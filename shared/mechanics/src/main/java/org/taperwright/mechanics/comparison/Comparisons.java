@@ -41,9 +41,9 @@ public final class Comparisons {
                         .toList());
     }
 
-    /** The value over the datum's, where both have the same sign and the datum's is not zero. */
+    /** The value over the datum's; of angles below zero a ratio would read backwards, so there is none. */
     private static OptionalDouble ratio(double value, double datum) {
-        if (datum == 0 || value * datum < 0) {
+        if (datum <= 0 || value < 0) {
             return OptionalDouble.empty();
         }
         double ratio = value / datum;
