@@ -1,6 +1,10 @@
 package org.taperwright.application;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -19,7 +23,22 @@ public final class LastLines {
         if (Files.exists(mark)) {
             String lines = Files.readString(mark);
             Files.delete(mark);
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> System.out.println(lines)));
+            Runtime.getRuntime().addShutdownHook(new Thread(lastingGroup(), () -> print(lines)));
         }
+    }
+
+    /** The thread group of the JVM itself: the one this runs in is gone when the JVM ends. */
+    private static ThreadGroup lastingGroup() {
+        ThreadGroup group = Thread.currentThread().getThreadGroup();
+        while (group.getParent() != null) {
+            group = group.getParent();
+        }
+        return group;
+    }
+
+    /** Prints past System.out, which the build closes before its JVM ends. */
+    private static void print(String lines) {
+        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+        out.println(lines);
     }
 }

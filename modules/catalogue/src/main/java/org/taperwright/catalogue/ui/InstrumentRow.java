@@ -26,7 +26,13 @@ import org.taperwright.shaping.instrument.Instrument;
  * @param searched everything that a filter looks in, folded
  */
 record InstrumentRow(
-        Entry entry, Instrument instrument, Designation designation, String section, String alloy, String nameKey, String searched) {
+        Entry entry,
+        Instrument instrument,
+        Designation designation,
+        String section,
+        String alloy,
+        String nameKey,
+        String searched) {
     /** The row of an entry that holds an instrument. */
     static InstrumentRow of(Entry entry) {
         Instrument instrument = (Instrument) entry.thing();

@@ -153,9 +153,7 @@ final class InstrumentSorter extends RowSorter<InstrumentTableModel> {
 
     /** Compares two keys of one column: both numbers or both texts. */
     private static int compare(Comparable<?> a, Comparable<?> b) {
-        return a instanceof Double number
-                ? Double.compare(number, (Double) b)
-                : ((String) a).compareTo((String) b);
+        return a instanceof Double number ? Double.compare(number, (Double) b) : ((String) a).compareTo((String) b);
     }
 
     private void applyFilter() {

@@ -101,14 +101,16 @@ final class LibraryTree extends JTree {
         return ids;
     }
 
-    /** Selects a thing alone and scrolls to it, if it is shown. */
+    /** Selects a thing alone and scrolls to it, if it is shown beneath an open heading; opens none. */
     void reveal(ThingId id) {
-        if (!selectedThings().equals(List.of(id))) {
-            library.path(id).ifPresent(path -> {
-                setSelectionPath(path);
-                scrollPathToVisible(path);
-            });
+        if (selectedThings().equals(List.of(id))) {
+            return;
         }
+        clearSelection();
+        library.path(id).filter(path -> isExpanded(path.getParentPath())).ifPresent(path -> {
+            setSelectionPath(path);
+            scrollPathToVisible(path);
+        });
     }
 
     /**

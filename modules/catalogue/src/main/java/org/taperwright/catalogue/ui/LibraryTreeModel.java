@@ -82,7 +82,8 @@ final class LibraryTreeModel implements TreeModel {
         record Keyed(String key, Entry entry) {}
         return entries.stream()
                 .map(entry -> new Keyed(NaturalOrder.key(entry.name()), entry))
-                .sorted(Comparator.comparing(Keyed::key).thenComparing(keyed -> keyed.entry().id()))
+                .sorted(Comparator.comparing(Keyed::key)
+                        .thenComparing(keyed -> keyed.entry().id()))
                 .map(Keyed::entry)
                 .toList();
     }

@@ -1,14 +1,11 @@
 package org.taperwright.catalogue.ui;
 
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.swing.Box;
-import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -23,6 +20,7 @@ import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.QuantityField;
 import org.taperwright.workbench.ui.QuantityKind;
+import org.taperwright.workbench.ui.ShrinkingRow;
 import org.taperwright.workbench.ui.SizeChip;
 import org.taperwright.workbench.ui.Spacing;
 
@@ -82,15 +80,13 @@ final class QuickEntryBar extends JPanel {
                 describe();
             }
         });
-        JPanel fields = new JPanel();
+        JPanel fields = new JPanel(new ShrinkingRow(Spacing.NEAR));
         fields.setOpaque(false);
-        fields.setLayout(new BoxLayout(fields, BoxLayout.LINE_AXIS));
         labelled(fields, "New: size", sizes);
         labelled(fields, "taper", taper);
         labelled(fields, "type", type);
         labelled(fields, "length", length);
         fields.add(add);
-        fields.add(Box.createHorizontalGlue());
         add(fields, BorderLayout.CENTER);
         add(outcome, BorderLayout.SOUTH);
         describe();
@@ -99,11 +95,8 @@ final class QuickEntryBar extends JPanel {
     private static void labelled(JPanel row, String words, JComponent field) {
         JLabel label = new JLabel(words);
         label.setLabelFor(field instanceof QuantityField quantity ? quantity.entry() : field);
-        field.setMaximumSize(field.getPreferredSize());
-        for (Component part : List.of(
-                label, Box.createHorizontalStrut(Spacing.TIGHT), field, Box.createHorizontalStrut(Spacing.NEAR))) {
-            row.add(part);
-        }
+        row.add(label);
+        row.add(field);
     }
 
     /** Offers the types that the library's instruments have, or the plainest in an empty one, and says anew what would be added. */

@@ -83,6 +83,15 @@ class LibraryPanelTest {
     }
 
     @Test
+    void selection_elsewhere_opens_no_heading_that_is_closed() throws InterruptedException {
+        Panels.perform(desk, () -> tree().collapseRow(2));
+        Panels.perform(desk, () -> desk.select(SampleLibrary.HAND_25));
+
+        assertThat(tree().isCollapsed(2)).isTrue();
+        assertThat(tree().selectedThings()).isEmpty();
+    }
+
+    @Test
     void renaming_in_place_is_a_named_edit_that_undo_takes_back_and_the_selection_stays() throws InterruptedException {
         Panels.perform(desk, () -> tree().setSelectionRow(1));
         Panels.perform(desk, () -> tree().getModel().valueForPathChanged(tree().getSelectionPath(), " Ditch square "));

@@ -1,10 +1,7 @@
 package org.taperwright.comparer.ui;
 
-import java.awt.BorderLayout;
 import java.util.List;
 import java.util.function.Consumer;
-import javax.swing.Box;
-import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -12,20 +9,23 @@ import org.taperwright.library.store.SavedComparison;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.NameField;
+import org.taperwright.workbench.ui.ShrinkingRow;
 import org.taperwright.workbench.ui.Spacing;
 
 /** Name, datum, a button to add designs, and a word on whether the numbers are current. */
 final class ComparisonHeader extends JPanel {
+    private static final int NAME_COLUMNS = 24;
+
     private final NameField name = new NameField("comparison.name", "Name of the comparison");
     private final ChoiceField<Member> datum = new ChoiceField<>("comparison.datum", "Datum", List.of(), Member::name);
     private final JButton add = new JButton("Add design…");
     private final JLabel state = new JLabel(" ");
 
     ComparisonHeader(Consumer<String> rename, Consumer<Member> makeDatum, Runnable addDesigns) {
-        super(new BorderLayout(Spacing.APART, 0));
+        super(new ShrinkingRow(Spacing.NEAR));
         setOpaque(false);
         name.onCommit(rename);
-        name.setColumns(18);
+        name.setColumns(NAME_COLUMNS);
         datum.onCommit(makeDatum);
         datum.setToolTipText("The design that every ratio is taken against");
         add.setName("comparison.add");
@@ -34,18 +34,11 @@ final class ComparisonHeader extends JPanel {
         state.setForeground(Ink.unusual());
         JLabel datumLabel = new JLabel("Datum");
         datumLabel.setLabelFor(datum);
-        JPanel right = new JPanel();
-        right.setOpaque(false);
-        right.setLayout(new BoxLayout(right, BoxLayout.LINE_AXIS));
-        right.add(state);
-        right.add(Box.createHorizontalStrut(Spacing.APART));
-        right.add(datumLabel);
-        right.add(Box.createHorizontalStrut(Spacing.NEAR));
-        right.add(datum);
-        right.add(Box.createHorizontalStrut(Spacing.NEAR));
-        right.add(add);
-        add(name, BorderLayout.CENTER);
-        add(right, BorderLayout.LINE_END);
+        add(name);
+        add(datumLabel);
+        add(datum);
+        add(add);
+        add(state);
     }
 
     /** Shows a comparison. */

@@ -59,7 +59,10 @@ public final class ComparisonPanel extends JPanel {
         setLayout(cards);
         add(emptyState(), EMPTY);
         add(content(), FULL);
-        setTransferHandler(new DesignDrop(desk, this::take));
+        setTransferHandler(new DesignDrop(desk, this::take, () -> ""));
+        // a table brings a handler of its own, which would turn designs away
+        table.setTransferHandler(
+                new DesignDrop(desk, this::take, () -> ComparisonData.of(model).tabbed()));
         table.getSelectionModel().addListSelectionListener(event -> detail.show(table.selectedMetric()));
         CopyMenu.on(table, "Comparison", () -> ComparisonData.of(model));
     }

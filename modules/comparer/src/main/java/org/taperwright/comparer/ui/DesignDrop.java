@@ -1,9 +1,14 @@
 package org.taperwright.comparer.ui;
 
+import java.awt.datatransfer.StringSelection;
+import java.awt.datatransfer.Transferable;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
 import javax.swing.TransferHandler;
+import org.jspecify.annotations.Nullable;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.instrument.Instrument;
@@ -14,10 +19,29 @@ import org.taperwright.workbench.api.ThingTransfer;
 final class DesignDrop extends TransferHandler {
     private final transient Desk desk;
     private final transient Consumer<List<Member>> take;
+    private final transient Supplier<String> copied;
 
-    DesignDrop(Desk desk, Consumer<List<Member>> take) {
+    /**
+     * Makes a handler.
+     *
+     * @param take receives the designs
+     * @param copied what copying from the component gives; empty for nothing
+     */
+    DesignDrop(Desk desk, Consumer<List<Member>> take, Supplier<String> copied) {
         this.desk = desk;
         this.take = take;
+        this.copied = copied;
+    }
+
+    @Override
+    public int getSourceActions(JComponent source) {
+        return COPY;
+    }
+
+    @Override
+    protected @Nullable Transferable createTransferable(JComponent source) {
+        String text = copied.get();
+        return text.isEmpty() ? null : new StringSelection(text);
     }
 
     @Override

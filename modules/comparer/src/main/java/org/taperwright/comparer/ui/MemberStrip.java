@@ -17,6 +17,7 @@ import javax.swing.SwingUtilities;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.workbench.ui.SeriesLook;
+import org.taperwright.workbench.ui.ShrinkingRow;
 import org.taperwright.workbench.ui.Spacing;
 
 /** The designs compared, in their order: reordered, made the datum, opened and taken out by mouse or by keyboard. */

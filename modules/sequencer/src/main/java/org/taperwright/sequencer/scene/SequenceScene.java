@@ -7,6 +7,7 @@ import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import org.netbeans.api.visual.action.ActionFactory;
 import org.netbeans.api.visual.action.WidgetAction;
@@ -66,6 +67,17 @@ public final class SequenceScene extends Scene {
         }
     }
 
+    /** Makes the component in which the scene is seen; needs a display. */
+    public JComponent makeView() {
+        return createView();
+    }
+
+    /** Where a step's lane stands in the view, px; the first step's has the head above it. */
+    public Rectangle laneArea(int step) {
+        int top = step == 0 ? 0 : layout().laneTop(step);
+        return new Rectangle(0, top, layout().width(), layout().laneTop(step + 1) - top);
+    }
+
     /** What is shown. */
     public Optional<SceneContent> content() {
         return content;
@@ -121,8 +133,7 @@ public final class SequenceScene extends Scene {
     /** The layout of the moment. */
     SceneLayout layout() {
         int shown = content.map(SceneContent::lanes).map(List::size).orElse(0);
-        return SceneLayout.of(
-                width, viewHeight, Math.max(1, shown), new JLabel().getFontMetrics(Ink.smallFont()));
+        return SceneLayout.of(width, viewHeight, Math.max(1, shown), new JLabel().getFontMetrics(Ink.smallFont()));
     }
 
     /** The scale of the moment, when something is shown. */

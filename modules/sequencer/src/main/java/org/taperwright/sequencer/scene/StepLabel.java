@@ -71,7 +71,10 @@ final class StepLabel extends SceneWidget {
         for (int row = 0; row < 4; row++) {
             for (int column = 0; column < 2; column++) {
                 g.fill(new Ellipse2D.Double(
-                        Spacing.NEAR + column * 5.0, Spacing.NEAR + 1.5 * layout.lineHeight() - 9 + row * 5.0, DOT, DOT));
+                        Spacing.NEAR + column * 5.0,
+                        Spacing.NEAR + 1.5 * layout.lineHeight() - 9 + row * 5.0,
+                        DOT,
+                        DOT));
             }
         }
     }

@@ -43,7 +43,8 @@ final class SceneHost extends JPanel {
         scroll.getViewport().addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
-                scene.setViewSize(scroll.getViewport().getWidth(), scroll.getViewport().getHeight());
+                scene.setViewSize(
+                        scroll.getViewport().getWidth(), scroll.getViewport().getHeight());
             }
         });
         JPanel around = new JPanel(new BorderLayout());
@@ -63,7 +64,7 @@ final class SceneHost extends JPanel {
     public void addNotify() {
         super.addNotify();
         if (view.isEmpty()) {
-            JComponent made = scene.createView();
+            JComponent made = scene.makeView();
             made.setName("sequence.scene");
             made.getAccessibleContext().setAccessibleName("Canal and steps");
             made.setFocusable(true);
@@ -85,7 +86,13 @@ final class SceneHost extends JPanel {
         boolean drawable = arrangement.canal().filter(CanalGeometry::possible).isPresent();
         cards.show(this, drawable ? SCENE : NO_CANAL);
         if (drawable) {
+            boolean another = scene.content()
+                    .filter(shown -> shown.selected() == selected)
+                    .isEmpty();
             scene.show(new SceneContent(arrangement.canal().get(), lanes(arrangement, passed), selected));
+            if (another && selected >= 0) {
+                view.ifPresent(made -> made.scrollRectToVisible(scene.laneArea(selected)));
+            }
             describe();
         }
     }

@@ -1,13 +1,9 @@
 package org.taperwright.sequencer.ui;
 
-import java.awt.BorderLayout;
-import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.Box;
-import javax.swing.BoxLayout;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -19,6 +15,7 @@ import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.NameField;
+import org.taperwright.workbench.ui.ShrinkingRow;
 import org.taperwright.workbench.ui.Spacing;
 
 /** Name, canal and motor of a sequence, and a word on whether its numbers are current. */
@@ -28,37 +25,33 @@ final class SequenceHeader extends JPanel {
 
     private static final Choice NO_MOTOR = new Choice(Optional.empty(), "none, by hand");
 
+    private static final int NAME_COLUMNS = 24;
+
     private final NameField name = new NameField("sequence.name", "Name of the sequence");
     private final ChoiceField<Choice> canal = new ChoiceField<>("sequence.canal", "Canal", List.of(), Choice::name);
     private final ChoiceField<Choice> motor = new ChoiceField<>("sequence.motor", "Motor", List.of(), Choice::name);
     private final JLabel state = new JLabel(" ");
 
     SequenceHeader(Consumer<String> rename, Consumer<ThingId> chooseCanal, Consumer<Optional<ThingId>> chooseMotor) {
-        super(new BorderLayout(Spacing.APART, 0));
+        super(new ShrinkingRow(Spacing.NEAR));
         setOpaque(false);
         name.onCommit(rename);
-        name.setColumns(18);
+        name.setColumns(NAME_COLUMNS);
         canal.onCommit(choice -> choice.id().ifPresent(chooseCanal));
         motor.onCommit(choice -> chooseMotor.accept(choice.id()));
         state.setName("sequence.state");
         state.setForeground(Ink.unusual());
-        JPanel right = new JPanel();
-        right.setOpaque(false);
-        right.setLayout(new BoxLayout(right, BoxLayout.LINE_AXIS));
-        right.add(state);
-        labelled(right, "Canal", canal);
-        labelled(right, "Motor", motor);
-        add(name, BorderLayout.CENTER);
-        add(right, BorderLayout.LINE_END);
+        add(name);
+        labelled("Canal", canal);
+        labelled("Motor", motor);
+        add(state);
     }
 
-    private static void labelled(JPanel row, String words, JComponent field) {
+    private void labelled(String words, JComponent field) {
         JLabel label = new JLabel(words);
         label.setLabelFor(field);
-        for (Component part : List.of(
-                Box.createHorizontalStrut(Spacing.APART), label, Box.createHorizontalStrut(Spacing.NEAR), field)) {
-            row.add(part);
-        }
+        add(label);
+        add(field);
     }
 
     /** Shows a sequence and what it may be tried in. */

@@ -2,6 +2,7 @@ package org.taperwright.sequencer.ui;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Dimension;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +28,8 @@ import org.taperwright.workbench.ui.Spacing;
 public final class SequencePanel extends JPanel {
     private static final String EMPTY = "empty";
     private static final String FULL = "full";
+    private static final int LEAST_SIDE = 260;
+    private static final int LEAST_SCENE = 200;
 
     private final transient Desk desk;
     private final transient SequenceBoard board;
@@ -58,6 +61,8 @@ public final class SequencePanel extends JPanel {
         JScrollPane right = new JScrollPane(
                 side, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         right.setBorder(BorderFactory.createEmptyBorder());
+        right.setMinimumSize(new Dimension(LEAST_SIDE, LEAST_SIDE));
+        host.setMinimumSize(new Dimension(LEAST_SCENE, LEAST_SCENE));
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, host, right);
         split.setName("sequence.split");
         split.setResizeWeight(1);

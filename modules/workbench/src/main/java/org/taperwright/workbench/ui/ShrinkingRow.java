@@ -1,4 +1,4 @@
-package org.taperwright.comparer.ui;
+package org.taperwright.workbench.ui;
 
 import java.awt.Component;
 import java.awt.Container;
@@ -12,7 +12,7 @@ import java.awt.LayoutManager;
  *
  * @param gap space between neighbours, px
  */
-record ShrinkingRow(int gap) implements LayoutManager {
+public record ShrinkingRow(int gap) implements LayoutManager {
     @Override
     public void addLayoutComponent(String name, Component component) {
         // places follow from the order of the components alone
