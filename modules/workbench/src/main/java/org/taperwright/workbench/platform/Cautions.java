@@ -29,8 +29,8 @@ public final class Cautions implements ActionListener {
             <p>What it shows follows from a model and from the descriptions it is given; both can be wrong. It does not
             replace the manufacturer's instructions for use, the rules that hold where you work, or the judgement of a
             licensed clinician. Where they differ from what you see here, follow them.</p>
-            <p>Every predicted value says what it is: <b>computed</b> from geometry and a material law, an
-            <b>estimate</b> with its band, or an <b>index</b>, of which only the order means something. A reserve is
+            <p>Every predicted value says what it is: computed from geometry and a material law, an
+            estimate with its band, or an index, of which only the order means something. A reserve is
             shown with its band. No value here promises that an instrument will not break or a root not be harmed.</p>
             <p>The demo library is invented. Its instruments, makers and clinic do not exist.</p>
             <p>Keep whatever could identify a patient out of names and notes.</p>
