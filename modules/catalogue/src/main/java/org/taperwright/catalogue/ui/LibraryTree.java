@@ -1,5 +1,6 @@
 package org.taperwright.catalogue.ui;
 
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -111,6 +112,12 @@ final class LibraryTree extends JTree {
             setSelectionPath(path);
             scrollPathToVisible(path);
         });
+    }
+
+    /** Scrolls up and down only: sideways it would push the headings out of sight. */
+    @Override
+    public void scrollRectToVisible(Rectangle area) {
+        super.scrollRectToVisible(new Rectangle(getVisibleRect().x, area.y, 1, area.height));
     }
 
     /**
