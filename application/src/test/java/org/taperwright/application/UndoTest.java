@@ -14,6 +14,7 @@ class UndoTest {
     @Test
     void anEditIsTakenBackByNameFromTheMenuAndMadeAgainByKey(Hands hands) {
         JTable table = hands.find("instruments.table", JTable.class);
+        hands.await("the instruments", () -> table.getRowCount() > 0);
         int before = hands.onEventThread(table::getRowCount);
 
         hands.click(hands.find("entry.add", JButton.class));

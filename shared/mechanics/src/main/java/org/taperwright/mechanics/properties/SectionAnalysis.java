@@ -59,7 +59,7 @@ public final class SectionAnalysis {
                     "is nowhere thicker than " + THINNEST + " of its diameter",
                     "so thin a section buckles and this theory does not hold");
         }
-        Optional<TorsionAnalysis> torsion = TorsionAnalysis.of(contour);
+        Optional<TorsionAnalysis> torsion = TorsionAnalysis.of(contour, moments.area());
         boolean sharp = contour.reentrant();
         if (torsion.isEmpty()) {
             return refused("crosses or touches itself", "a simple outline is needed");
@@ -88,8 +88,8 @@ public final class SectionAnalysis {
 
     /** Nothing where notches stand too close for fillets; the peak is then the mesh's own, of the finest notch it sees. */
     private static Optional<Double> filletedPeak(Outline outline) {
-        return TorsionAnalysis.of(Contour.of(Outlines.filletReentrant(outline, FILLET)))
-                .map(TorsionAnalysis::peakShear);
+        Contour filleted = Contour.of(Outlines.filletReentrant(outline, FILLET));
+        return TorsionAnalysis.of(filleted, AreaMoments.of(filleted).area()).map(TorsionAnalysis::peakShear);
     }
 
     private static Analysed refused(String what, String expected) {

@@ -3,6 +3,7 @@ package org.taperwright.mechanics.properties;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import net.jqwik.api.Arbitrary;
@@ -11,9 +12,14 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.taperwright.mechanics.section.Outline;
+import org.taperwright.mechanics.section.OutlineResult;
+import org.taperwright.mechanics.section.Outlines;
 import org.taperwright.mechanics.section.Point;
+import org.taperwright.mechanics.section.SectionShape;
+import org.taperwright.mechanics.section.Sections;
 import org.taperwright.mechanics.section.Segment;
 import org.taperwright.mechanics.work.Fault;
 
@@ -69,6 +75,41 @@ class SectionRobustnessTest {
         double share = thickness / length;
         double roark = length * Math.pow(thickness, 3) * (1.0 / 3 - 0.21 * share * (1 - Math.pow(share, 4) / 12));
         assertThat(strip.torsionConstant()).isCloseTo(roark, org.assertj.core.data.Percentage.withPercentage(0.3));
+    }
+
+    /** Sides bent by 0.00004 d have radii of thousands of d; the polygon of straight sides is their limit. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1e-3, 4e-5, 1e-6, 1e-8})
+    void nearlyStraightSidesAreNearlyAsPlasticAsStraightOnes(double sagitta) {
+        SectionProperties straight = SectionAnalysis.of(triangle(0));
+        for (double by : new double[] {0, 0.01, 1, 2.5}) {
+            SectionProperties bent = SectionAnalysis.of(Outlines.turned(triangle(sagitta), by));
+            // the heap grows by less than its base times its height over the strip between arc and chord
+            assertThat(bent.plasticTorque())
+                    .isBetween(
+                            straight.plasticTorque() * (1 - 1e-6),
+                            straight.plasticTorque() * (1 + 20 * sagitta) + 1e-8);
+        }
+    }
+
+    /** Saint-Venant: of all sections of one area the circle is the stiffest, {@code J <= A^2 / 2 pi} (Polya 1948). */
+    @ParameterizedTest
+    @CsvSource({"59, 0.022", "114, 0.040", "154, 0.033", "160, 0.045", "202, 0.0018", "234, 0.0017", "352, 0.0081"})
+    void aNearlyRoundPolygonOfManyBluntCornersIsNoStifferThanTheCircleOfItsArea(int corners, double depth) {
+        for (int lobes = 1; lobes <= 6; lobes++) {
+            double[] radii = new double[corners];
+            for (int i = 0; i < corners; i++) {
+                radii[i] = 1 - depth * Math.pow(Math.sin(Math.PI * lobes * i / corners), 2);
+            }
+            SectionProperties p = SectionAnalysis.of(SomeSections.polygon(radii));
+            double circle = p.area() * p.area() / (2 * Math.PI);
+            assertThat(p.torsionConstant()).isBetween(0.99 * circle, circle);
+        }
+    }
+
+    private static Outline triangle(double sagitta) {
+        return ((OutlineResult.Drawn) Sections.outline(SectionShape.of("triangle", Map.of("sagitta", sagitta))))
+                .outline();
     }
 
     @Test

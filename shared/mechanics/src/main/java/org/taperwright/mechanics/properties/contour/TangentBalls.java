@@ -10,6 +10,8 @@ public final class TangentBalls {
     private static final int BLOCK = 12;
     private static final double LARGEST = 1.0;
     private static final double TOUCHING = 1e-14;
+    /** Rounding of the squares and products in {@link Touch#tryArc}, as a share of the arc's radius or its square. */
+    private static final double ROUNDING = 1e-14;
 
     private final Contour contour;
     private final int blocks;
@@ -153,7 +155,9 @@ public final class TangentBalls {
             double sense = contour.sweep(i) > 0 ? 1 : -1;
             double gap = sense * (big * big - wx * wx - wy * wy);
             double facing = big + sense * outward;
-            if (gap <= TOUCHING || facing <= TOUCHING || gap >= 2 * radius * facing) {
+            // a nearly straight arc has a radius so great that rounding looks like a gap
+            double rounding = ROUNDING * Math.max(1, big);
+            if (gap <= rounding * Math.max(1, big) || facing <= rounding || gap >= 2 * radius * facing) {
                 return;
             }
             double r = gap / (2 * facing);

@@ -12,6 +12,7 @@ final class LaplaceElement {
 
     private final double[] matrix = new double[N * N];
     private final double[] load = new double[N];
+    private double area;
 
     double stiffness(int a, int b) {
         return matrix[a * N + b];
@@ -19,6 +20,11 @@ final class LaplaceElement {
 
     double load(int a) {
         return load[a];
+    }
+
+    /** The element's area. */
+    double area() {
+        return area;
     }
 
     /** A row of the matrix times nodal values; before {@link #condense}. */
@@ -34,6 +40,7 @@ final class LaplaceElement {
     void form(SectionMesh mesh, int e) {
         java.util.Arrays.fill(matrix, 0);
         java.util.Arrays.fill(load, 0);
+        area = 0;
         int[] nodes = mesh.element(e);
         double[] gx = new double[N];
         double[] gy = new double[N];
@@ -54,6 +61,7 @@ final class LaplaceElement {
             }
             double det = xXi * yEta - xEta * yXi;
             double weight = CubicTriangle.weight(q);
+            area += weight * det;
             double scale = weight / det;
             double[] value = CubicTriangle.value(q);
             for (int a = 0; a < N; a++) {

@@ -18,23 +18,27 @@ public record TorsionAnalysis(double constant, double peakShear) {
 
     /**
      * The analysis, or nothing for a contour that crosses itself. A jagged contour is first made plain enough for a mesh
-     * of a few thousand elements.
+     * of a few thousand elements. What the mesh tells is J / A^2, taken with the section's exact area: where the mesh is
+     * plainer than the outline, Saint-Venant's {@code J <= A^2 / 2 pi} then still holds.
+     *
+     * @param area the section's area, in d^2
      */
-    public static Optional<TorsionAnalysis> of(Contour given) {
+    public static Optional<TorsionAnalysis> of(Contour given, double area) {
         Contour contour = PlainOutline.of(given, MOST_CORNERS);
         for (double factor : FINER) {
-            Optional<TorsionAnalysis> curved = on(contour, factor, true);
+            Optional<TorsionAnalysis> curved = on(contour, area, factor, true);
             if (curved.isPresent()) {
                 return curved;
             }
         }
-        return on(contour, FINER[1], false);
+        return on(contour, area, FINER[1], false);
     }
 
-    private static Optional<TorsionAnalysis> on(Contour contour, double factor, boolean bent) {
+    private static Optional<TorsionAnalysis> on(Contour contour, double area, double factor, boolean bent) {
         return SectionMesh.of(contour, MeshFineness.TORSION.times(factor), bent)
                 .flatMap(TorsionSolution::on)
-                .map(solution -> new TorsionAnalysis(solution.constant(), solution.peakShear()))
+                .map(solution -> new TorsionAnalysis(
+                        solution.constant() * Math.pow(area / solution.area(), 2), solution.peakShear()))
                 .filter(analysis -> analysis.constant > 0 && Double.isFinite(analysis.peakShear));
     }
 }

@@ -13,11 +13,13 @@ public final class TorsionSolution {
     private final SectionMesh mesh;
     private final double[] phi;
     private final double constant;
+    private final double area;
 
-    private TorsionSolution(SectionMesh mesh, double[] phi, double constant) {
+    private TorsionSolution(SectionMesh mesh, double[] phi, double constant, double area) {
         this.mesh = mesh;
         this.phi = phi;
         this.constant = constant;
+        this.area = area;
     }
 
     /** Solves on a mesh; nothing where its elements are too flat for that. */
@@ -37,8 +39,10 @@ public final class TorsionSolution {
         LaplaceElement element = new LaplaceElement();
         double[][] kept = new double[mesh.elements()][];
         double constant = 0;
+        double area = 0;
         for (int e = 0; e < mesh.elements(); e++) {
             element.form(mesh, e);
+            area += element.area();
             constant += element.condense();
             kept[e] = element.innerRow();
             int[] nodes = mesh.element(e);
@@ -75,7 +79,7 @@ public final class TorsionSolution {
             }
             phi[nodes[9]] = inner;
         }
-        return Optional.of(new TorsionSolution(mesh, phi, constant));
+        return Optional.of(new TorsionSolution(mesh, phi, constant, area));
     }
 
     private static int[] lastRows(SectionMesh mesh, int[] equation, int unknowns) {
@@ -99,6 +103,11 @@ public final class TorsionSolution {
     /** J, in d^4. */
     public double constant() {
         return constant;
+    }
+
+    /** The mesh's own area, in d^2: a little off where its sides run over blunt corners. */
+    public double area() {
+        return area;
     }
 
     /** The c of {@code tau_max = c T / d^3}: the greatest gradient across the outline over J. */
