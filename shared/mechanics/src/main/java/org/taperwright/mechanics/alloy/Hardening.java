@@ -4,9 +4,15 @@ import java.util.List;
 import org.taperwright.mechanics.alloy.StressCurve.Branch;
 
 /**
- * Hooke's law up to yield, straight hardening up to the strength, then level; the same in tension and compression. In shear
- * the yield is von Mises' {@code Y / sqrt 3}, and the stress rises straight from there to the shear strength at the shear
- * strain of fracture: drawn wire goes on hardening through the large strains of twisting. Validity: drawn steel wire under loading without return. Source: classical plasticity (Prager, Hill).
+ * Hooke's law up to yield, straight hardening up to the tensile strength, then a slow straight rise; the same in tension
+ * and compression. Drawn wire goes on hardening through the large strains of twisting, where nothing necks: the slow rise
+ * leads to {@code sqrt 3 tau_f} at the strain {@code gamma_f / sqrt 3}, which is what the shear strength and the shear strain
+ * at fracture stand for by von Mises. Without it bending would gather at the clamp without bound once the outer fibres
+ * reach the strength.
+ *
+ * <p>In shear the yield is von Mises' {@code Y / sqrt 3}, and the stress rises straight from there to the shear strength at
+ * the shear strain of fracture. Validity: drawn steel wire under loading without return. Source: classical plasticity
+ * (Prager, Hill).
  */
 public final class Hardening implements StressLaw {
     /** Tangent modulus beyond yield, MPa. */
@@ -24,7 +30,7 @@ public final class Hardening implements StressLaw {
 
     @Override
     public String explanation() {
-        return "Hooke's law up to yield, then a straight rise to the strength; the strain beyond yield stays when unloaded.";
+        return "Hooke's law up to yield, a straight rise to the strength, then a slow one; the strain beyond yield stays when unloaded.";
     }
 
     @Override
@@ -45,10 +51,23 @@ public final class Hardening implements StressLaw {
         double first = alloy.yieldMpa() / alloy.youngMpa();
         double hardening = alloy.constant(MODULUS);
         double rise = alloy.ultimateMpa() - alloy.yieldMpa();
-        Branch branch = rise > 0 && hardening > 0
-                ? new Branch(new double[] {first, first + rise / hardening}, new double[] {hardening, 0})
-                : new Branch(new double[] {first}, new double[] {0});
-        return StressCurve.symmetric(alloy.youngMpa(), branch);
+        if (rise <= 0 || hardening <= 0) {
+            return StressCurve.symmetric(alloy.youngMpa(), new Branch(new double[] {first}, new double[] {
+                slope(alloy, first, alloy.yieldMpa(), hardening)
+            }));
+        }
+        double second = first + rise / hardening;
+        return StressCurve.symmetric(alloy.youngMpa(), new Branch(new double[] {first, second}, new double[] {
+            hardening, slope(alloy, second, alloy.ultimateMpa(), hardening)
+        }));
+    }
+
+    /** Slope from a point to where twisting breaks it, by von Mises; level where that lies lower or nearer. */
+    private static double slope(Alloy alloy, double strain, double stressMpa, double most) {
+        double root = Math.sqrt(3);
+        double rise = root * alloy.constant(Fracture.SHEAR_STRENGTH.name()) - stressMpa;
+        double run = alloy.constant(Fracture.SHEAR_STRAIN.name()) / root - strain;
+        return rise > 0 && run > 0 ? Math.min(rise / run, most) : 0;
     }
 
     @Override
