@@ -6,6 +6,7 @@ import org.taperwright.command.input.FoundDesign;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.mechanics.assessment.AssessedSection;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.bench.FatigueResult;
 import org.taperwright.mechanics.bench.StandardLimit;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
@@ -14,6 +15,7 @@ import org.taperwright.mechanics.properties.SectionProperties;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.section.Edge;
+import org.taperwright.mechanics.uncertainty.Sampling;
 
 /** Assessments as JSON for programs: form {@code taperwright/assessments}. */
 public final class AssessmentJson {
@@ -116,6 +118,32 @@ public final class AssessmentJson {
         json.computed("twistPerTorque", assessment.twisting().twistRadPerNmm(), "rad/N·mm");
         json.computed("weakestLevel", assessment.twisting().weakestLevelMm(), "mm");
         limit(assessment.twisting().limit(), out);
+        out.endObject();
+        FatigueResult fatigue = assessment.fatigue();
+        out.name("fatigue").beginObject(false);
+        out.name("motion").text(fatigue.motion().word());
+        json.computed("tubeAngle", fatigue.tube().angleDeg(), "°");
+        json.computed("tubeRadius", fatigue.tube().radiusMm(), "mm");
+        json.computed("level", fatigue.levelMm(), "mm");
+        json.computed("strainAmplitude", fatigue.strainAmplitude(), "");
+        json.quantity(
+                "cycles",
+                fatigue.cycles().value(),
+                "",
+                Standing.ESTIMATE,
+                fatigue.cycles().band());
+        json.quantity(
+                "time",
+                fatigue.seconds().value(),
+                "s",
+                Standing.ESTIMATE,
+                fatigue.seconds().band());
+        out.name("endures").flag(fatigue.endures());
+        out.name("extrapolated").flag(fatigue.extrapolated());
+        out.endObject();
+        out.name("bands").beginObject(true);
+        out.name("samples").number(Sampling.SAMPLES);
+        out.name("seed").number(Sampling.SEED);
         out.endObject();
     }
 

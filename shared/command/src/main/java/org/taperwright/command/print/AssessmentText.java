@@ -5,7 +5,9 @@ import java.util.Optional;
 import org.taperwright.command.table.Column;
 import org.taperwright.command.table.Table;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.bench.FatigueResult;
 import org.taperwright.mechanics.bench.StandardLimit;
+import org.taperwright.mechanics.bench.StandardLimits;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.Metrics;
@@ -36,7 +38,7 @@ public final class AssessmentText {
             page.table(SectionTables.edges(assessment));
             page.part("Along the blade");
             page.table(BladeTable.of(assessment.profile()));
-            page.part("Bench tests clamped 3 mm from the tip, and cutting by geometry alone");
+            page.part("Bench tests clamped 3 mm from the tip, turning in a curve, and cutting");
             page.table(metrics(assessment));
             limits(assessment, page);
         }
@@ -92,6 +94,25 @@ public final class AssessmentText {
                 + Shown.benchMoment(assessment.twisting().plasticTorqueNmm()) + ", weakest "
                 + Shown.mm(assessment.twisting().weakestLevelMm()) + " from the tip");
         limit(assessment.twisting().limit(), page);
+        page.line("  Fracture, an estimate: at "
+                + Shown.benchMoment(assessment.twisting().fractureTorqueNmm()) + " after "
+                + Shown.number(assessment.twisting().fractureAngleDeg()) + "°"
+                + StandardLimits.leastAngleDeg(assessment.design())
+                        .map(least -> "; the standard asks for at least " + Shown.number(least) + "°")
+                        .orElse(""));
+        FatigueResult fatigue = assessment.fatigue();
+        page.line("Turning in a curve: in a plain tube of "
+                + Shown.number(fatigue.tube().angleDeg()) + "° and "
+                + Shown.mm(fatigue.tube().radiusMm()) + " radius, "
+                + fatigue.motion().word() + " at "
+                + Shown.number(fatigue.speedRpm()) + " a minute; most is spent "
+                + Shown.mm(fatigue.levelMm()) + " from the tip");
+        if (fatigue.endures()) {
+            page.line("  The strain lies below the endurance strain: 10 million cycles or more.");
+        }
+        if (fatigue.extrapolated()) {
+            page.line("  Outside the strains that the alloy's source tested: the cycles are extrapolated.");
+        }
     }
 
     private static void limit(Optional<StandardLimit> limit, Page page) {

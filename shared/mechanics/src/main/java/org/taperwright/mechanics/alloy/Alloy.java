@@ -17,7 +17,7 @@ import org.taperwright.mechanics.quantity.Reading;
  * @param yieldBand 5 to 95 % of it, MPa
  * @param ultimateMpa tensile strength, MPa
  * @param law identifier of its {@link StressLaw}
- * @param constants what that law needs, by name, each with its 5 to 95 % band
+ * @param constants what that law and {@link StrainLife} need, by name, each with its 5 to 95 % band
  * @param superelastic whether it is a nickel-titanium alloy (twisting the blank is then unusual)
  * @param source where the numbers come from and how they are known
  * @param validity where they hold
@@ -42,11 +42,16 @@ public record Alloy(
 
     /** A constant of the law. */
     public double constant(String name) {
+        return reading(name).value();
+    }
+
+    /** A constant of the law with its band. */
+    public Reading reading(String name) {
         Reading constant = constants.get(name);
         if (constant == null) {
             throw new IllegalArgumentException("alloy " + id + " gives no " + name);
         }
-        return constant.value();
+        return constant;
     }
 
     /** Stress against strain. */

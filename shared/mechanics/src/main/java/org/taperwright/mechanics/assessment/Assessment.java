@@ -3,6 +3,7 @@ package org.taperwright.mechanics.assessment;
 import java.util.List;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.bench.BendingResult;
+import org.taperwright.mechanics.bench.FatigueResult;
 import org.taperwright.mechanics.bench.TwistingResult;
 import org.taperwright.mechanics.cutting.CuttingGeometry;
 import org.taperwright.mechanics.design.Design;
@@ -19,6 +20,7 @@ import org.taperwright.mechanics.work.Fault;
  * @param profile along the blade
  * @param bending the bending test
  * @param twisting the twisting test
+ * @param fatigue turning in the usual tube up to fracture
  * @param cutting the edges at work
  */
 public record Assessment(
@@ -29,6 +31,7 @@ public record Assessment(
         BladeProfile profile,
         BendingResult bending,
         TwistingResult twisting,
+        FatigueResult fatigue,
         CuttingGeometry cutting) {
     public Assessment {
         remarks = List.copyOf(remarks);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.bench.BendingTest;
+import org.taperwright.mechanics.bench.FatigueTest;
 import org.taperwright.mechanics.bench.TwistingTest;
 import org.taperwright.mechanics.bench.Unsolved;
 import org.taperwright.mechanics.cutting.CuttingGeometries;
@@ -80,6 +81,7 @@ public final class Assessments {
                 Profiles.of(design, alloy, sections),
                 BendingTest.run(design, alloy, sections),
                 TwistingTest.run(design, alloy, sections),
+                FatigueTest.run(design, alloy),
                 CuttingGeometries.of(design, sections));
         progress.at(1, "done");
         return assessment;
