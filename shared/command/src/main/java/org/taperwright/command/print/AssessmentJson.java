@@ -6,6 +6,7 @@ import org.taperwright.command.input.FoundDesign;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.mechanics.assessment.AssessedSection;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.bench.AlloyBands;
 import org.taperwright.mechanics.bench.FatigueResult;
 import org.taperwright.mechanics.bench.StandardLimit;
 import org.taperwright.mechanics.comparison.Metric;
@@ -109,7 +110,8 @@ public final class AssessmentJson {
     private static void bench(Assessment assessment, ResultJson json) {
         JsonWriter out = json.out();
         out.name("bending").beginObject(false);
-        json.computed("moment45", assessment.bending().momentNmm(), "N·mm");
+        Reading moment = new AlloyBands(assessment.design(), assessment.alloy()).bendingMoment();
+        json.quantity("moment45", moment.value(), "N·mm", Standing.ESTIMATE, moment.band());
         json.computed("force45", assessment.bending().forceN(), "N");
         json.computed("endSlope45", assessment.bending().endSlopeDeg(), "°");
         limit(assessment.bending().limit(), out);

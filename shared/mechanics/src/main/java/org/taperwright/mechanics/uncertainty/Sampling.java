@@ -2,6 +2,7 @@ package org.taperwright.mechanics.uncertainty;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.random.RandomGenerator;
@@ -48,7 +49,41 @@ public final class Sampling {
         Arrays.sort(results);
         double low = quantile(results, 0.05);
         double high = quantile(results, 0.95);
-        return new Reading(value, java.util.Optional.of(new Band(Math.min(low, value), Math.max(high, value))));
+        return new Reading(value, Optional.of(new Band(Math.min(low, value), Math.max(high, value))));
+    }
+
+    /**
+     * The same for a result that is costly and positive: it is solved at the value and at both edges of each constant in
+     * turn, its logarithm is taken as straight in between and the constants as acting by themselves, and the samples are
+     * drawn of that.
+     */
+    public static Reading solvedAtTheEdges(List<Reading> constants, ToDoubleFunction<double[]> result) {
+        double[] at = constants.stream().mapToDouble(Reading::value).toArray();
+        double value = result.applyAsDouble(at);
+        double[] below = new double[at.length];
+        double[] above = new double[at.length];
+        for (int k = 0; k < at.length; k++) {
+            Reading constant = constants.get(k);
+            if (constant.band().isPresent()) {
+                at[k] = constant.band().get().low();
+                below[k] = Math.log(result.applyAsDouble(at) / value);
+                at[k] = constant.band().get().high();
+                above[k] = Math.log(result.applyAsDouble(at) / value);
+                at[k] = constant.value();
+            }
+        }
+        List<Reading> deviates = constants.stream()
+                .map(constant -> new Reading(0, Optional.of(new Band(-EDGE, EDGE))))
+                .toList();
+        Reading logarithm = reading(deviates, z -> {
+            double sum = 0;
+            for (int k = 0; k < z.length; k++) {
+                sum += Math.abs(z[k]) / EDGE * (z[k] < 0 ? below[k] : above[k]);
+            }
+            return sum;
+        });
+        Band band = logarithm.band().orElseThrow();
+        return new Reading(value, Optional.of(new Band(value * Math.exp(band.low()), value * Math.exp(band.high()))));
     }
 
     /** A constant's value at a standard normal deviate. */

@@ -19,23 +19,6 @@ class AssessmentsTest {
         return ((AssessmentResult.Assessed) Assessments.of(design, Progress.NONE)).assessment();
     }
 
-    private static Design inAlloy(Design design, String alloy) {
-        return new Design(
-                design.name(),
-                design.note(),
-                design.tipDiameterMm(),
-                design.taper(),
-                design.shaftDiameterMm(),
-                design.lengthMm(),
-                design.sections(),
-                design.flutes(),
-                design.hand(),
-                design.tip(),
-                alloy,
-                design.making(),
-                design.motion());
-    }
-
     @Test
     void anAssessmentRemembersTheDesignItCameFrom() {
         Design design = BenchDesigns.of("square", 0.25, 0.02);
@@ -44,7 +27,7 @@ class AssessmentsTest {
 
     @Test
     void anUnknownAlloyIsRefusedWithTheKnownOnesNamed() {
-        Design design = inAlloy(BenchDesigns.of("square", 0.25, 0.02), "unobtainium");
+        Design design = BenchDesigns.inAlloy(BenchDesigns.of("square", 0.25, 0.02), "unobtainium");
         assertThat(Assessments.of(design, Progress.NONE))
                 .isInstanceOfSatisfying(
                         AssessmentResult.Refused.class,
@@ -98,7 +81,7 @@ class AssessmentsTest {
     @Test
     void theElasticTwistScalesWithTheModulusOfTheAlloyAndTheNickelTitaniumOneBendsMoreEasily() {
         Assessment steel = assessed(BenchDesigns.of("square", 0.25, 0.02));
-        Assessment niti = assessed(inAlloy(BenchDesigns.of("square", 0.25, 0.02), "niti-superelastic"));
+        Assessment niti = assessed(BenchDesigns.inAlloy(BenchDesigns.of("square", 0.25, 0.02), "niti-superelastic"));
         double shear = steel.alloy().shearModulusMpa() / niti.alloy().shearModulusMpa();
         assertThat(niti.twisting().twistRadPerNmm() / steel.twisting().twistRadPerNmm())
                 .isCloseTo(shear, within(1e-9 * shear));

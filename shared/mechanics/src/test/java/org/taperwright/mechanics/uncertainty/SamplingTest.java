@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -57,5 +58,17 @@ class SamplingTest {
         assertThat(Sampling.drawn(constant, 1.6448536269514722)).isCloseTo(value * above, within(1e-9 * value));
         Band band = Sampling.reading(List.of(constant), c -> c[0]).band().orElseThrow();
         assertThat(value).isBetween(band.low(), band.high());
+    }
+
+    /** For a product of powers the logarithm is straight, so the edges tell all; the samples themselves are the check. */
+    @Test
+    void solvingAtTheEdgesGivesTheBandOfTheSamplesForAProductOfPowers() {
+        List<Reading> constants = List.of(about(2, 1.5, 3), about(0.5, 0.2, 0.9), Reading.of(7));
+        ToDoubleFunction<double[]> result = c -> c[0] * c[0] / c[1] * c[2];
+        Band sampled = Sampling.reading(constants, result).band().orElseThrow();
+        Reading solved = Sampling.solvedAtTheEdges(constants, result);
+        assertThat(solved.value()).isEqualTo(56);
+        assertThat(solved.band().orElseThrow().low()).isCloseTo(sampled.low(), within(1e-4 * sampled.low()));
+        assertThat(solved.band().orElseThrow().high()).isCloseTo(sampled.high(), within(1e-4 * sampled.high()));
     }
 }

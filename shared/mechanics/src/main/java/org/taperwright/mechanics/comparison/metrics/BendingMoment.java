@@ -1,6 +1,7 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.bench.AlloyBands;
 import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.quantity.Reading;
@@ -17,14 +18,19 @@ public final class BendingMoment extends DeclaredMetric {
                 20,
                 "N·mm",
                 Direction.LESS,
-                Standing.COMPUTED,
+                Standing.ESTIMATE,
                 "Moment at the clamp, 3 mm from the tip, when the chord to the load 17 mm further on stands at "
                         + "45 degrees.",
-                "Bending test after ISO 3630-1; large-deflection rod with the alloy's Young's modulus"));
+                "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress-strain curve"));
     }
 
     @Override
     public Reading read(Assessment assessment) {
-        return Reading.of(assessment.bending().momentNmm());
+        return new AlloyBands(assessment.design(), assessment.alloy()).bendingMoment();
+    }
+
+    @Override
+    public double value(Assessment assessment) {
+        return assessment.bending().momentNmm();
     }
 }

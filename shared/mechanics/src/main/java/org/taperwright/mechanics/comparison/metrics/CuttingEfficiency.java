@@ -33,4 +33,10 @@ public final class CuttingEfficiency extends DeclaredMetric {
     public Reading read(Assessment assessment) {
         return CuttingTest.reading(assessment.cutting(), assessment.design().motion(), CuttingResult::perSecondMm3);
     }
+
+    @Override
+    public double value(Assessment assessment) {
+        return CuttingTest.run(assessment.cutting(), assessment.design().motion())
+                .perSecondMm3();
+    }
 }

@@ -33,4 +33,11 @@ public final class FluteRoomFilled extends DeclaredMetric {
         return CuttingTest.reading(
                 assessment.cutting(), assessment.design().motion(), result -> 100 * result.roomFilled());
     }
+
+    @Override
+    public double value(Assessment assessment) {
+        return 100
+                * CuttingTest.run(assessment.cutting(), assessment.design().motion())
+                        .roomFilled();
+    }
 }

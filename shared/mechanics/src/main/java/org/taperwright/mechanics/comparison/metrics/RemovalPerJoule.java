@@ -30,4 +30,10 @@ public final class RemovalPerJoule extends DeclaredMetric {
     public Reading read(Assessment assessment) {
         return CuttingTest.reading(assessment.cutting(), assessment.design().motion(), CuttingResult::perJouleMm3);
     }
+
+    @Override
+    public double value(Assessment assessment) {
+        return CuttingTest.run(assessment.cutting(), assessment.design().motion())
+                .perJouleMm3();
+    }
 }
