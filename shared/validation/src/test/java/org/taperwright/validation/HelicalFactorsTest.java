@@ -14,10 +14,7 @@ class HelicalFactorsTest {
     @TestFactory
     Stream<DynamicTest> everyTwistedBarsStiffnessIsTheReferences() {
         JsonNode table = ReferenceFile.read("helical.json").get("table");
-        return Stream.generate(table.fieldNames()::next)
-                .limit(table.size())
-                .toList()
-                .stream()
+        return Stream.generate(table.fieldNames()::next).limit(table.size()).toList().stream()
                 .map(name -> DynamicTest.dynamicTest(name, () -> hold(name, table.get(name))));
     }
 
@@ -30,7 +27,8 @@ class HelicalFactorsTest {
                 continue;
             }
             double tolerance = t <= 2 ? 0.003 : 0.01;
-            String reason = "what is wanted: 0.3 % for t up to 2, 1 % for t up to 4; ours is a Ritz solution, stiff by up to that";
+            String reason =
+                    "what is wanted: 0.3 % for t up to 2, 1 % for t up to 4; ours is a Ritz solution, stiff by up to that";
             String at = name + ", t = " + t + ": ";
             Findings.hold(SOURCE, at + "bending factor", row.get("kEI").asDouble(), ours.bending(t), tolerance, reason);
             double expected = row.get("kGJ_free_axial").asDouble();

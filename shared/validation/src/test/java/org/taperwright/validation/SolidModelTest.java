@@ -27,7 +27,8 @@ import org.taperwright.mechanics.section.Hand;
  */
 class SolidModelTest {
     private static final String SOURCE = "Independent solid models (reference/solid.json)";
-    private static final String REASON = "what is wanted of a rod beside a solid; the solid itself is known to 0.1-0.4 %";
+    private static final String REASON =
+            "what is wanted of a rod beside a solid; the solid itself is known to 0.1-0.4 %";
     private static final double TOLERANCE = 0.01;
     private static final double RIGID_MM = 10;
 
@@ -68,7 +69,11 @@ class SolidModelTest {
         Design design = design(row, stub);
         double chord = row.get("solid").get("chord_deg").asDouble();
         double moment = BendingTest.momentNmm(design, alloy(), BladeSections.of(design), chord);
-        hold(row, "moment at " + Math.round(10 * chord) / 10.0 + "°, N·mm", row.get("solid").get("M"), moment);
+        hold(
+                row,
+                "moment at " + Math.round(10 * chord) / 10.0 + "°, N·mm",
+                row.get("solid").get("M"),
+                moment);
     }
 
     private static void hold(JsonNode row, String quantity, JsonNode expected, double ours) {

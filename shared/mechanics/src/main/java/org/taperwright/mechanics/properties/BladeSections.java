@@ -127,9 +127,7 @@ public final class BladeSections {
     /** The outline at such a place. */
     Outline outlineAtPlace(double place) {
         int below = (int) place;
-        return place == below
-                ? outlines[below]
-                : Sections.blend(outlines[below], outlines[below + 1], place - below);
+        return place == below ? outlines[below] : Sections.blend(outlines[below], outlines[below + 1], place - below);
     }
 
     private int below(double levelMm) {

@@ -45,8 +45,8 @@ public final class HelicalAnalysis {
                 Fields.displacements(0, weights.fold()),
                 List.of(Fields.extension(), Fields.torsion()),
                 poisson);
-        EnergyMatrix odd = new EnergyMatrix(
-                weights, Fields.displacements(1, weights.fold()), List.of(Fields.bending()), poisson);
+        EnergyMatrix odd =
+                new EnergyMatrix(weights, Fields.displacements(1, weights.fold()), List.of(Fields.bending()), poisson);
         double[] twists = HelicalFactors.twists(count);
         double[] bending = new double[count];
         double[] torsion = new double[count];
