@@ -7,9 +7,9 @@ import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.properties.SectionProperties;
 
 /**
- * How easily each place of an instrument bends and twists: {@code 1 / (E I d^4)} with the harmonic mean of the principal
- * second moments (the compliance averaged over a turn of the flutes), and {@code 1 / (G J d^4)}; sections within the
- * working part, a round shaft beyond it.
+ * How easily each place of an instrument bends in the elastic range: {@code 1 / (E I d^4)} with the harmonic mean of the
+ * principal second moments (the compliance averaged over a turn of the flutes); sections within the working part, a round
+ * shaft beyond it.
  */
 final class BladeCompliance {
     private final Design design;
@@ -25,11 +25,6 @@ final class BladeCompliance {
     /** Curvature per moment at each node, 1/(N mm^2). */
     double[] bending(RodGrid grid) {
         return inverse(grid, section -> alloy.youngMpa() * section.iMean());
-    }
-
-    /** Twist per length and torque at each node, rad/(N mm^2). */
-    double[] twisting(RodGrid grid) {
-        return inverse(grid, section -> alloy.shearModulusMpa() * section.torsionConstant());
     }
 
     private double[] inverse(RodGrid grid, ToDoubleFunction<SectionProperties> stiffness) {
