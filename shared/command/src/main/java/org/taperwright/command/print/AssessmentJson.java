@@ -110,13 +110,29 @@ public final class AssessmentJson {
         json.computed("moment45", assessment.bending().momentNmm(), "N·mm");
         json.computed("force45", assessment.bending().forceN(), "N");
         json.computed("endSlope45", assessment.bending().endSlopeDeg(), "°");
+        json.computed("greatestStrain45", 100 * assessment.bending().greatestStrain(), "%");
+        json.computed("greatestStrainLevel", assessment.bending().strainLevelMm(), "mm");
+        assessment
+                .bending()
+                .setDeg()
+                .ifPresent(set -> json.quantity("set45", set, "°", Standing.ESTIMATE, Optional.empty()));
         limit(assessment.bending().limit(), out);
         out.endObject();
         out.name("twisting").beginObject(false);
         json.computed("twistPerTorque", assessment.twisting().twistRadPerNmm(), "rad/N·mm");
         json.computed("weakestLevel", assessment.twisting().weakestLevelMm(), "mm");
+        estimate("fracture-torque", "torqueAtFracture", assessment, json);
+        estimate("fracture-angle", "angleAtFracture", assessment, json);
         limit(assessment.twisting().limit(), out);
         out.endObject();
+    }
+
+    /** What a metric reads, with its band. */
+    private static void estimate(String metric, String name, Assessment assessment, ResultJson json) {
+        Metrics.find(metric).ifPresent(known -> {
+            Reading reading = known.read(assessment);
+            json.quantity(name, reading.value(), known.unit(), known.standing(), reading.band());
+        });
     }
 
     private static void limit(Optional<StandardLimit> limit, JsonWriter out) {

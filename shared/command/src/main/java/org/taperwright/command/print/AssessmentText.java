@@ -87,9 +87,17 @@ public final class AssessmentText {
         page.line("");
         page.line("Bending at 45°: " + Shown.benchMoment(assessment.bending().momentNmm()) + ", by a force of "
                 + Shown.number(assessment.bending().forceN()) + " N");
+        page.line("  Greatest strain " + Shown.number(100 * assessment.bending().greatestStrain()) + " %, "
+                + Shown.mm(assessment.bending().strainLevelMm()) + " from the tip"
+                + (assessment.bending().setDeg().isPresent()
+                        ? "; it stays bent by "
+                                + Shown.number(assessment.bending().setDeg().getAsDouble()) + "° (estimate)"
+                        : "; it springs back"));
         limit(assessment.bending().limit(), page);
         page.line("Twisting: fully plastic at "
-                + Shown.benchMoment(assessment.twisting().plasticTorqueNmm()) + ", weakest "
+                + Shown.benchMoment(assessment.twisting().plasticTorqueNmm()) + "; fracture (estimate) at "
+                + Shown.benchMoment(assessment.twisting().fractureTorqueNmm()) + " after "
+                + Shown.number(assessment.twisting().fractureAngleDeg()) + "°, "
                 + Shown.mm(assessment.twisting().weakestLevelMm()) + " from the tip");
         limit(assessment.twisting().limit(), page);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.BendingTest;
 import org.taperwright.mechanics.bench.TwistingTest;
 import org.taperwright.mechanics.bench.Unsolved;
@@ -72,13 +73,15 @@ public final class Assessments {
         }
         progress.at(0.6, "bench tests");
         progress.check();
+        BendingResult bending = BendingTest.run(design, alloy, sections);
+        StrainRemark.on(bending, alloy).ifPresent(remarks::add);
         Assessment assessment = new Assessment(
                 design,
                 alloy,
                 remarks,
                 stations,
                 Profiles.of(design, alloy, sections),
-                BendingTest.run(design, alloy, sections),
+                bending,
                 TwistingTest.run(design, alloy, sections),
                 CuttingGeometries.of(design, sections));
         progress.at(1, "done");

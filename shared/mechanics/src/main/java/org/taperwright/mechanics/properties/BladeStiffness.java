@@ -48,6 +48,16 @@ public final class BladeStiffness {
         return sections.at(levelMm).torsionConstant() * factor(levelMm, false);
     }
 
+    /** What the turning of the flutes multiplies the bending stiffness by at a level. */
+    public double bendingFactor(double levelMm) {
+        return factor(levelMm, true);
+    }
+
+    /** What the turning of the flutes multiplies the torsional stiffness by at a level. */
+    public double torsionFactor(double levelMm) {
+        return factor(levelMm, false);
+    }
+
     private double factor(double levelMm, boolean bends) {
         double t = turning(levelMm);
         if (t == 0) {

@@ -96,14 +96,13 @@ class AssessmentsTest {
     }
 
     @Test
-    void bothBenchTestsScaleWithTheModulusOfTheAlloy() {
+    void theElasticTwistScalesWithTheModulusOfTheAlloyAndTheNickelTitaniumOneBendsMoreEasily() {
         Assessment steel = assessed(BenchDesigns.of("square", 0.25, 0.02));
         Assessment niti = assessed(inAlloy(BenchDesigns.of("square", 0.25, 0.02), "niti-superelastic"));
-        double young = steel.alloy().youngMpa() / niti.alloy().youngMpa();
         double shear = steel.alloy().shearModulusMpa() / niti.alloy().shearModulusMpa();
-        assertThat(steel.bending().momentNmm() / niti.bending().momentNmm()).isCloseTo(young, within(1e-6 * young));
         assertThat(niti.twisting().twistRadPerNmm() / steel.twisting().twistRadPerNmm())
                 .isCloseTo(shear, within(1e-9 * shear));
+        assertThat(niti.bending().momentNmm()).isLessThan(steel.bending().momentNmm());
     }
 
     @Property(tries = 40)
@@ -122,14 +121,15 @@ class AssessmentsTest {
     }
 
     @Property(tries = 40)
-    void momentAndTorqueFollowThePowersOfTheDiameterWithoutTaper(
+    void twistAndTorqueFollowThePowersOfTheDiameterWithoutTaper(
             @ForAll @DoubleRange(min = 0.2, max = 0.8) double tip,
             @ForAll @DoubleRange(min = 1.1, max = 1.8) double factor) {
         Assessment one = assessed(BenchDesigns.of("square", tip, 0));
         Assessment other = assessed(BenchDesigns.of("square", tip * factor, 0));
         double fourth = Math.pow(factor, 4);
         double third = Math.pow(factor, 3);
-        assertThat(other.bending().momentNmm() / one.bending().momentNmm()).isCloseTo(fourth, within(1e-6 * fourth));
+        assertThat(one.twisting().twistRadPerNmm() / other.twisting().twistRadPerNmm())
+                .isCloseTo(fourth, within(1e-9 * fourth));
         assertThat(other.twisting().plasticTorqueNmm() / one.twisting().plasticTorqueNmm())
                 .isCloseTo(third, within(1e-9 * third));
     }

@@ -20,7 +20,7 @@ public final class BendingMoment extends DeclaredMetric {
                 Standing.COMPUTED,
                 "Moment at the clamp, 3 mm from the tip, when the chord to the load 17 mm further on stands at "
                         + "45 degrees.",
-                "Bending test after ISO 3630-1; large-deflection rod with the alloy's Young's modulus"));
+                "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress law"));
     }
 
     @Override

@@ -1,0 +1,43 @@
+package org.taperwright.mechanics.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.properties.BladeSections;
+
+/** Bending beyond the elastic range spreads over a length instead of gathering in one cross-section. */
+class BendingLocalisationTest {
+    /** With a curve that goes level no bound holds; a blade that tapers by 0.08 still bends over half a millimetre. */
+    private static final double MOST = 1;
+
+    @Provide
+    Arbitrary<Alloy> alloys() {
+        return Arbitraries.of(Alloys.all());
+    }
+
+    @Provide
+    Arbitrary<String> families() {
+        return Arbitraries.of("square", "triangle", "rhombus", "scalloped");
+    }
+
+    @Property(tries = 60)
+    void theGreatestStrainIsFiniteAndBounded(
+            @ForAll("families") String family,
+            @ForAll("alloys") Alloy alloy,
+            @ForAll @DoubleRange(min = 0.08, max = 0.8) double tip,
+            @ForAll @DoubleRange(min = 0, max = 0.08) double taper) {
+        Design design = BenchDesigns.of(family, tip, taper);
+        BendingResult result = BendingTest.run(design, alloy, BladeSections.of(design));
+        assertThat(result.momentNmm()).isFinite().isPositive();
+        assertThat(result.greatestStrain()).isFinite().isBetween(0.0, MOST);
+        result.setDeg().ifPresent(set -> assertThat(set).isBetween(0.0, BendingTest.ANGLE_DEG));
+    }
+}
