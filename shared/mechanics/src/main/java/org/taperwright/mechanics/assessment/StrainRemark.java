@@ -20,8 +20,8 @@ final class StrainRemark {
                 ? Optional.empty()
                 : Optional.of(Fault.unusual(
                         "taper",
-                        "bent to 45° it would be strained by " + Shown.number(100 * bending.greatestStrain())
-                                + " % at " + Shown.mm(bending.strainLevelMm()) + " from the tip, and may break before",
+                        "bent to 45° it would be strained by " + Shown.number(100 * bending.greatestStrain()) + " % at "
+                                + Shown.mm(bending.strainLevelMm()) + " from the tip, and may break before",
                         "at most about " + Shown.number(100 * most) + " % for " + alloy.label()));
     }
 }
