@@ -35,7 +35,7 @@ class BendingLocalisationTest {
         BendingResult result = BendingTest.run(design, alloy, BladeSections.of(design));
         assertThat(result.momentNmm()).isFinite().isPositive();
         assertThat(result.greatestStrain()).isFinite().isBetween(0.0, ofQuarterHinge(result));
-        result.setDeg().ifPresent(set -> assertThat(set).isBetween(0.0, BendingTest.ANGLE_DEG));
+        result.setDeg().ifPresent(set -> assertThat(set).isBetween(-1e-9, BendingTest.ANGLE_DEG));
     }
 
     /** All of the slope within d/4, the strain {@code (d/2) slope / (d/4)}: on less, no section would stay plane. */
