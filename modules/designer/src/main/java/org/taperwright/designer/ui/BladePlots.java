@@ -49,7 +49,7 @@ record BladePlots(Assessment assessment, SeriesLook look, double levelMm) {
         Plot plot = bench("Angle of twist", "Torque", result.curve(), result.limit());
         List<Plot.Rule> rules = new ArrayList<>(plot.rules());
         rules.add(new Plot.Rule("fracture", Plot.Run.ACROSS, result.fractureTorqueNmm() / NMM_PER_NCM));
-        return new Plot(plot.x(), plot.y(), plot.curves(), plot.marks(), rules);
+        return new Plot(plot.x(), plot.y(), plot.curves(), plot.bands(), rules);
     }
 
     private Plot along(String title, String unit, List<Plot.Curve> curves) {
