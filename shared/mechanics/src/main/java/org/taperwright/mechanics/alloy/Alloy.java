@@ -40,6 +40,24 @@ public record Alloy(
         constants = java.util.Collections.unmodifiableMap(new TreeMap<>(constants));
     }
 
+    /** The same alloy with another modulus and yield, within its bands. */
+    public Alloy with(double otherYoungMpa, double otherYieldMpa) {
+        return new Alloy(
+                id,
+                label,
+                otherYoungMpa,
+                youngBand,
+                poisson,
+                otherYieldMpa,
+                yieldBand,
+                ultimateMpa,
+                law,
+                constants,
+                superelastic,
+                source,
+                validity);
+    }
+
     /** A constant of the law. */
     public double constant(String name) {
         Reading constant = constants.get(name);

@@ -34,7 +34,7 @@ public final class Alloys {
                             + "handbook values for 302 and 304 (from memory, high confidence). Yield: 0.75 to 0.9 of the "
                             + "tensile strength, shear strength 0.6 to 0.75 of it (spring handbooks, from memory, medium "
                             + "confidence). Hardening modulus and shear strain at fracture: from memory, low confidence.",
-                    "Hardened wire at room temperature, up to yield."),
+                    "Hardened wire at room temperature; beyond the strain at the tensile strength an extrapolation."),
             new Alloy(
                     "carbon-steel",
                     "Carbon steel",
@@ -56,7 +56,8 @@ public final class Alloys {
                     "Elastic constants: handbook values for music wire (from memory, high confidence). Tensile strength "
                             + "of such wire, 0.75 to 0.9 of it as yield, hardening and fracture: from memory, low "
                             + "confidence.",
-                    "Hardened wire at room temperature, up to yield; not after corrosion."),
+                    "Hardened wire at room temperature; beyond the strain at the tensile strength an extrapolation; not after "
+                            + "corrosion."),
             new Alloy(
                     "niti-superelastic",
                     "Superelastic NiTi (austenitic)",

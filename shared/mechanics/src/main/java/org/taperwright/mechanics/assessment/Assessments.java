@@ -13,6 +13,8 @@ import org.taperwright.mechanics.cutting.CuttingGeometries;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.DesignChecks;
 import org.taperwright.mechanics.design.SectionStation;
+import org.taperwright.mechanics.fatigue.Fatigue;
+import org.taperwright.mechanics.fatigue.Tube;
 import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.properties.Profiles;
 import org.taperwright.mechanics.properties.SectionAnalysis;
@@ -83,7 +85,8 @@ public final class Assessments {
                 Profiles.of(design, alloy, sections),
                 bending,
                 TwistingTest.run(design, alloy, sections),
-                CuttingGeometries.of(design, sections));
+                CuttingGeometries.of(design, sections),
+                Fatigue.in(Tube.USUAL, design, alloy, Fatigue.USUAL_RPM));
         progress.at(1, "done");
         return assessment;
     }
