@@ -84,7 +84,7 @@ class SolidModelTest {
     }
 
     private static Alloy alloy() {
-        return ReferenceDesigns.alloy(193_000, 0.3, 1000);
+        return ReferenceDesigns.alloy(193_000, 0.3, 1e9);
     }
 
     private static Design design(JsonNode row, double shaftMm) {

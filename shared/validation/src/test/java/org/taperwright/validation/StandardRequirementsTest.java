@@ -65,7 +65,10 @@ class StandardRequirementsTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "square, stainless-steel", "triangle, stainless-steel", "square, niti-superelastic", "square, niti-martensitic"
+        "square, stainless-steel",
+        "triangle, stainless-steel",
+        "square, niti-superelastic",
+        "square, niti-martensitic"
     })
     void fractureIsSetBesideTheTableWithItsDisagreements(String section, String alloyId) {
         Alloy alloy = Alloys.find(alloyId).orElseThrow();

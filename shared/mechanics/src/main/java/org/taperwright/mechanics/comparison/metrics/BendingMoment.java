@@ -25,6 +25,6 @@ public final class BendingMoment extends DeclaredMetric {
 
     @Override
     public Reading read(Assessment assessment) {
-        return new Reading(assessment.bending().momentNmm(), MomentBand.of(assessment));
+        return new Reading(assessment.bending().momentNmm(), BendingBand.ofMoment(assessment));
     }
 }

@@ -3,6 +3,7 @@ package org.taperwright.mechanics.comparison.metrics;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
 
@@ -17,13 +18,15 @@ public final class BendingStrain extends DeclaredMetric {
                 30,
                 "%",
                 Direction.LESS,
-                Standing.COMPUTED,
+                Standing.ESTIMATE,
                 "Greatest strain of any fibre when the chord of the bending test stands at 45 degrees.",
                 "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress law"));
     }
 
     @Override
     public Reading read(Assessment assessment) {
-        return Reading.of(100 * assessment.bending().greatestStrain());
+        return new Reading(
+                100 * assessment.bending().greatestStrain(),
+                BendingBand.ofStrain(assessment).map(band -> new Band(100 * band.low(), 100 * band.high())));
     }
 }

@@ -29,6 +29,6 @@ public final class Flexibility extends DeclaredMetric {
     public Reading read(Assessment assessment) {
         return new Reading(
                 1 / assessment.bending().momentNmm(),
-                MomentBand.of(assessment).map(band -> new Band(1 / band.high(), 1 / band.low())));
+                BendingBand.ofMoment(assessment).map(band -> new Band(1 / band.high(), 1 / band.low())));
     }
 }
