@@ -1,11 +1,10 @@
 package org.taperwright.mechanics.properties.helix;
 
 import java.util.List;
-import org.taperwright.mechanics.properties.BoundedCache;
-import org.taperwright.mechanics.properties.SectionAnalysis;
-import org.taperwright.mechanics.properties.SectionProperties;
+import org.taperwright.mechanics.properties.contour.AreaMoments;
 import org.taperwright.mechanics.properties.contour.Contour;
 import org.taperwright.mechanics.section.Outline;
+import org.taperwright.mechanics.work.BoundedCache;
 
 /**
  * The helical factors of any outline by the Ritz method with all polynomials to degree 12 for the three displacements: an
@@ -24,8 +23,8 @@ public final class HelicalAnalysis {
     /**
      * The factors.
      *
-     * @throws IllegalArgumentException for an outline that {@link SectionAnalysis#fault} finds something impossible in,
-     *     or a Poisson's ratio outside 0 to 0.495
+     * @param outline an outline that a section's analysis finds nothing impossible in
+     * @throws IllegalArgumentException for a Poisson's ratio outside 0 to 0.495
      */
     public static HelicalFactors of(Outline outline, double poisson) {
         if (!(poisson >= 0 && poisson <= 0.495)) {
@@ -35,11 +34,14 @@ public final class HelicalAnalysis {
     }
 
     private static HelicalFactors compute(Key key) {
-        return compute(key.outline, SectionAnalysis.of(key.outline), key.poisson, TWISTS);
+        return compute(key.outline, key.poisson, TWISTS);
     }
 
-    static HelicalFactors compute(Outline outline, SectionProperties section, double poisson, int count) {
-        HarmonicWeights weights = new HarmonicWeights(Contour.of(outline));
+    static HelicalFactors compute(Outline outline, double poisson, int count) {
+        Contour contour = Contour.of(outline);
+        AreaMoments moments = AreaMoments.of(contour);
+        double mean = 2 * moments.iMax() * moments.iMin() / (moments.iMax() + moments.iMin());
+        HarmonicWeights weights = new HarmonicWeights(contour);
         EnergyMatrix even = new EnergyMatrix(
                 weights,
                 Fields.displacements(0, weights.fold()),
@@ -58,7 +60,7 @@ public final class HelicalAnalysis {
             straight = i == 0 ? twisting : straight;
             torsion[i] = twisting / straight;
             // In lengths of the radius, half the diameter, second moments are 16 times as great.
-            bending[i] = i == 0 ? 1 : odd.relaxed(perRadius)[0][0] / 2 / (16 * section.iMean());
+            bending[i] = i == 0 ? 1 : odd.relaxed(perRadius)[0][0] / 2 / (16 * mean);
         }
         return new HelicalFactors(twists, bending, torsion);
     }

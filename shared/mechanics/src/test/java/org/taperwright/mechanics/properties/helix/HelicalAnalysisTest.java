@@ -89,7 +89,7 @@ class HelicalAnalysisTest {
     @MethodSource("sections")
     void moreTwistsToRunBetweenChangeLittle(Outline outline) {
         HelicalFactors as = HelicalAnalysis.of(outline, 0.3);
-        HelicalFactors finer = HelicalAnalysis.compute(outline, SectionAnalysis.of(outline), 0.3, 13);
+        HelicalFactors finer = HelicalAnalysis.compute(outline, 0.3, 13);
         for (double t : TWISTS) {
             assertThat(as.bending(t) / finer.bending(t)).isCloseTo(1, within(3e-4));
             assertThat(as.torsion(t) / finer.torsion(t)).isCloseTo(1, within(3e-4));
