@@ -17,7 +17,7 @@ import org.taperwright.mechanics.quantity.Reading;
  * @param yieldBand 5 to 95 % of it, MPa
  * @param ultimateMpa tensile strength, MPa
  * @param law identifier of its {@link StressLaw}
- * @param constants what that law and {@link StrainLife} need, by name, each with its 5 to 95 % band
+ * @param constants what that law needs, by name, each with its 5 to 95 % band
  * @param superelastic whether it is a nickel-titanium alloy (twisting the blank is then unusual)
  * @param source where the numbers come from and how they are known
  * @param validity where they hold
@@ -40,18 +40,31 @@ public record Alloy(
         constants = java.util.Collections.unmodifiableMap(new TreeMap<>(constants));
     }
 
-    /** A constant of the law. */
-    public double constant(String name) {
-        return reading(name).value();
+    /** The same alloy with another modulus, another yield and other constants of its law. */
+    Alloy with(double otherYoungMpa, double otherYieldMpa, Map<String, Reading> otherConstants) {
+        return new Alloy(
+                id,
+                label,
+                otherYoungMpa,
+                youngBand,
+                poisson,
+                otherYieldMpa,
+                yieldBand,
+                ultimateMpa,
+                law,
+                otherConstants,
+                superelastic,
+                source,
+                validity);
     }
 
-    /** A constant of the law with its band. */
-    public Reading reading(String name) {
+    /** A constant of the law. */
+    public double constant(String name) {
         Reading constant = constants.get(name);
         if (constant == null) {
             throw new IllegalArgumentException("alloy " + id + " gives no " + name);
         }
-        return constant;
+        return constant.value();
     }
 
     /** Stress against strain. */

@@ -32,7 +32,8 @@ public final class AlloySpread {
         List<Reading> constants = new ArrayList<>();
         constants.add(new Reading(alloy.youngMpa(), Optional.of(alloy.youngBand())));
         constants.add(new Reading(alloy.yieldMpa(), Optional.of(alloy.yieldBand())));
-        names.forEach(name -> constants.add(alloy.reading(name)));
+        names.forEach(name -> constants.add(
+                Optional.ofNullable(alloy.constants().get(name)).orElseGet(() -> Reading.of(alloy.constant(name)))));
         return constants;
     }
 
@@ -42,19 +43,6 @@ public final class AlloySpread {
         for (int i = 0; i < names.size(); i++) {
             changed.put(names.get(i), Reading.of(values[i + 2]));
         }
-        return new Alloy(
-                alloy.id(),
-                alloy.label(),
-                values[0],
-                alloy.youngBand(),
-                alloy.poisson(),
-                values[1],
-                alloy.yieldBand(),
-                alloy.ultimateMpa(),
-                alloy.law(),
-                changed,
-                alloy.superelastic(),
-                alloy.source(),
-                alloy.validity());
+        return alloy.with(values[0], values[1], changed);
     }
 }

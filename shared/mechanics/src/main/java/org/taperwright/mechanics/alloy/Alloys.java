@@ -8,7 +8,7 @@ import org.taperwright.mechanics.quantity.Reading;
 
 /**
  * The alloys that instruments are made of. Constants of wire differ from lot to lot and from author to author; each
- * alloy's band holds the published spread, and its source says how the numbers are known; of fatigue, {@link StrainLives} does.
+ * alloy's band holds the published spread, and its source says how the numbers are known.
  */
 public final class Alloys {
     private static final List<Alloy> ALL = List.of(
@@ -22,19 +22,19 @@ public final class Alloys {
                     new Band(1_580, 2_110),
                     2_200,
                     "hardening",
-                    StrainLives.steel(Map.of(
+                    Map.of(
                             Hardening.MODULUS,
                             about(15_000, 5_000, 25_000),
                             Fracture.SHEAR_STRENGTH.name(),
                             about(1_485, 1_320, 1_650),
                             Fracture.SHEAR_STRAIN.name(),
-                            about(1.0, 0.6, 1.5))),
+                            about(1.0, 0.6, 1.5)),
                     false,
                     "Tensile strength: ASTM A313 table for spring wire of 0.23 to 0.8 mm (read). Elastic constants: "
                             + "handbook values for 302 and 304 (from memory, high confidence). Yield: 0.75 to 0.9 of the "
                             + "tensile strength, shear strength 0.6 to 0.75 of it (spring handbooks, from memory, medium "
                             + "confidence). Hardening modulus and shear strain at fracture: from memory, low confidence.",
-                    "Hardened wire at room temperature, up to yield."),
+                    "Hardened wire at room temperature; beyond the strain at the tensile strength an extrapolation."),
             new Alloy(
                     "carbon-steel",
                     "Carbon steel",
@@ -45,18 +45,19 @@ public final class Alloys {
                     new Band(1_600, 2_300),
                     2_300,
                     "hardening",
-                    StrainLives.steel(Map.of(
+                    Map.of(
                             Hardening.MODULUS,
                             about(15_000, 5_000, 25_000),
                             Fracture.SHEAR_STRENGTH.name(),
                             about(1_550, 1_380, 1_725),
                             Fracture.SHEAR_STRAIN.name(),
-                            about(0.8, 0.5, 1.2))),
+                            about(0.8, 0.5, 1.2)),
                     false,
                     "Elastic constants: handbook values for music wire (from memory, high confidence). Tensile strength "
                             + "of such wire, 0.75 to 0.9 of it as yield, hardening and fracture: from memory, low "
                             + "confidence.",
-                    "Hardened wire at room temperature, up to yield; not after corrosion."),
+                    "Hardened wire at room temperature; beyond the strain at the tensile strength an extrapolation; not after "
+                            + "corrosion."),
             new Alloy(
                     "niti-superelastic",
                     "Superelastic NiTi (austenitic)",
@@ -67,7 +68,7 @@ public final class Alloys {
                     new Band(432, 582),
                     1_500,
                     "superelastic",
-                    StrainLives.superelastic(Map.of(
+                    Map.of(
                             Plateau.END,
                             about(0.055, 0.045, 0.065),
                             Plateau.SLOPE,
@@ -81,7 +82,7 @@ public final class Alloys {
                             Fracture.SHEAR_STRENGTH.name(),
                             about(866, 817, 920),
                             Fracture.SHEAR_STRAIN.name(),
-                            about(0.38, 0.29, 0.48))),
+                            about(0.38, 0.29, 0.48)),
                     true,
                     "He and Ni, J Endod 2010;36:1180 (modulus 42.5 GPa, plateau from 492 MPa; from memory, medium "
                             + "confidence). Band: models of Kim, Cheung and others, J Endod 2008 (36 GPa, 504 MPa; from "
@@ -100,7 +101,7 @@ public final class Alloys {
                     new Band(200, 490),
                     1_400,
                     "superelastic",
-                    StrainLives.rPhase(Map.of(
+                    Map.of(
                             Plateau.END,
                             about(0.055, 0.045, 0.065),
                             Plateau.SLOPE,
@@ -114,7 +115,7 @@ public final class Alloys {
                             Fracture.SHEAR_STRENGTH.name(),
                             about(808, 700, 900),
                             Fracture.SHEAR_STRAIN.name(),
-                            about(0.45, 0.3, 0.7))),
+                            about(0.45, 0.3, 0.7)),
                     true,
                     "No source specific to instruments: set between the austenitic and the martensitic alloy, from "
                             + "memory, low confidence.",
@@ -129,7 +130,7 @@ public final class Alloys {
                     new Band(128, 251),
                     1_110,
                     "reorienting",
-                    StrainLives.heatTreated(Map.of(
+                    Map.of(
                             Plateau.END,
                             about(0.055, 0.045, 0.07),
                             Plateau.SLOPE,
@@ -143,7 +144,7 @@ public final class Alloys {
                             Fracture.SHEAR_STRENGTH.name(),
                             about(641, 632, 652),
                             Fracture.SHEAR_STRAIN.name(),
-                            about(1.24, 1.01, 1.47))),
+                            about(1.24, 1.01, 1.47)),
                     true,
                     "Modulus: handbook range of martensite, 28 to 41 GPa (property sheet of 2003, read). Plateau 128 to "
                             + "251 MPa and strength 1094 to 1130 MPa: Zhou and others, J Endod 2012;38:1535 (from memory, "

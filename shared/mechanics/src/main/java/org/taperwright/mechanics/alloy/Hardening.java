@@ -4,19 +4,23 @@ import java.util.List;
 import org.taperwright.mechanics.alloy.StressCurve.Branch;
 
 /**
- * Hooke's law up to yield, straight hardening up to the tensile strength, then a slow straight rise; the same in tension
- * and compression. Drawn wire goes on hardening through the large strains of twisting, where nothing necks: the slow rise
- * leads to {@code sqrt 3 tau_f} at the strain {@code gamma_f / sqrt 3}, which is what the shear strength and the shear strain
- * at fracture stand for by von Mises. Without it bending would gather at the clamp without bound once the outer fibres
- * reach the strength.
+ * Hooke's law up to yield, straight hardening up to the strength, then a slow rise; the same in tension and compression. In
+ * shear the yield is von Mises' {@code Y / sqrt 3}, and the stress rises straight from there to the shear strength at the
+ * shear strain of fracture: drawn wire goes on hardening through the large strains of twisting.
  *
- * <p>In shear the yield is von Mises' {@code Y / sqrt 3}, and the stress rises straight from there to the shear strength at
- * the shear strain of fracture. Validity: drawn steel wire under loading without return. Source: classical plasticity
- * (Prager, Hill).
+ * <p>The slow rise is an assumption: a bent wire does not neck as a pulled one does, so beyond the strength U it is taken
+ * to harden as in twisting, straight to {@code sqrt 3 tau_f} at the strain {@code gamma_f / sqrt 3} (von Mises' equivalent
+ * stress and strain), by at least {@value #LEAST_RISE} of Young's modulus. A curve that stayed level would gather all
+ * further bending in one cross-section. The rise settles over which length a yielded blade bends, so it decides the
+ * greatest strain and hardly the moment. Validity: drawn steel wire under loading without return. Source: classical
+ * plasticity (Prager, Hill).
  */
 public final class Hardening implements StressLaw {
     /** Tangent modulus beyond yield, MPa. */
     public static final String MODULUS = "hardeningMpa";
+
+    /** Least tangent modulus beyond the strength, over Young's modulus. */
+    private static final double LEAST_RISE = 1e-3;
 
     @Override
     public String id() {
@@ -30,13 +34,17 @@ public final class Hardening implements StressLaw {
 
     @Override
     public String explanation() {
-        return "Hooke's law up to yield, a straight rise to the strength, then a slow one; the strain beyond yield stays when unloaded.";
+        return "Hooke's law up to yield, then a straight rise to the strength and a slow one; the strain beyond yield stays when unloaded.";
     }
 
     @Override
     public List<LawConstant> constants() {
         return List.of(
-                new LawConstant(MODULUS, "Hardening modulus", "MPa", "Tangent modulus in tension beyond yield."),
+                new LawConstant(
+                        MODULUS,
+                        "Hardening modulus",
+                        "MPa",
+                        "Tangent modulus in tension beyond yield, to the strength."),
                 Fracture.SHEAR_STRENGTH,
                 Fracture.SHEAR_STRAIN);
     }
@@ -51,23 +59,20 @@ public final class Hardening implements StressLaw {
         double first = alloy.yieldMpa() / alloy.youngMpa();
         double hardening = alloy.constant(MODULUS);
         double rise = alloy.ultimateMpa() - alloy.yieldMpa();
-        if (rise <= 0 || hardening <= 0) {
-            return StressCurve.symmetric(alloy.youngMpa(), new Branch(new double[] {first}, new double[] {
-                slope(alloy, first, alloy.yieldMpa(), hardening)
-            }));
-        }
-        double second = first + rise / hardening;
-        return StressCurve.symmetric(alloy.youngMpa(), new Branch(new double[] {first, second}, new double[] {
-            hardening, slope(alloy, second, alloy.ultimateMpa(), hardening)
-        }));
+        double strength = rise > 0 && hardening > 0 ? first + rise / hardening : first;
+        double slow = slowRise(alloy, strength);
+        Branch branch = strength > first
+                ? new Branch(new double[] {first, strength}, new double[] {hardening, slow})
+                : new Branch(new double[] {first}, new double[] {slow});
+        return StressCurve.symmetric(alloy.youngMpa(), branch);
     }
 
-    /** Slope from a point to where twisting breaks it, by von Mises; level where that lies lower or nearer. */
-    private static double slope(Alloy alloy, double strain, double stressMpa, double most) {
-        double root = Math.sqrt(3);
-        double rise = root * alloy.constant(Fracture.SHEAR_STRENGTH.name()) - stressMpa;
-        double run = alloy.constant(Fracture.SHEAR_STRAIN.name()) / root - strain;
-        return rise > 0 && run > 0 ? Math.min(rise / run, most) : 0;
+    private static double slowRise(Alloy alloy, double strength) {
+        double stress = Math.sqrt(3) * alloy.constant(Fracture.SHEAR_STRENGTH.name())
+                - Math.max(alloy.ultimateMpa(), alloy.yieldMpa());
+        double strain = alloy.constant(Fracture.SHEAR_STRAIN.name()) / Math.sqrt(3) - strength;
+        double least = LEAST_RISE * alloy.youngMpa();
+        return strain > 0 ? Math.max(least, stress / strain) : least;
     }
 
     @Override

@@ -3,10 +3,10 @@ package org.taperwright.mechanics.assessment;
 import java.util.List;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.bench.BendingResult;
-import org.taperwright.mechanics.bench.FatigueResult;
 import org.taperwright.mechanics.bench.TwistingResult;
 import org.taperwright.mechanics.cutting.CuttingGeometry;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.fatigue.FatigueResult;
 import org.taperwright.mechanics.properties.BladeProfile;
 import org.taperwright.mechanics.work.Fault;
 
@@ -20,8 +20,8 @@ import org.taperwright.mechanics.work.Fault;
  * @param profile along the blade
  * @param bending the bending test
  * @param twisting the twisting test
- * @param fatigue turning in the usual tube up to fracture
  * @param cutting the edges at work
+ * @param fatigue turning in the usual tube
  */
 public record Assessment(
         Design design,
@@ -31,8 +31,8 @@ public record Assessment(
         BladeProfile profile,
         BendingResult bending,
         TwistingResult twisting,
-        FatigueResult fatigue,
-        CuttingGeometry cutting) {
+        CuttingGeometry cutting,
+        FatigueResult fatigue) {
     public Assessment {
         remarks = List.copyOf(remarks);
         stations = List.copyOf(stations);

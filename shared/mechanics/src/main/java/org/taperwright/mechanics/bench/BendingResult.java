@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
  * @param momentNmm moment at the clamp at 45 degrees, N mm
  * @param forceN force then, N
  * @param endSlopeDeg slope at the loaded point then, degrees
- * @param greatestStrain greatest strain of any fibre then, as the mean over a length of one diameter
- * @param strainLevelMm where strain is greatest, mm from the tip
+ * @param greatestStrain greatest strain of any fibre then
+ * @param strainLevelMm where that is, mm from the tip
  * @param setDeg angle of the chord that stays when the load is taken away, degrees; absent for alloys that spring back
  * @param curve moment at the clamp against the chord's angle
  * @param limit the standard's greatest moment for this size, if it has one

@@ -13,9 +13,7 @@ import org.taperwright.mechanics.properties.BladeSections;
  *
  * <p>Large deflections of the tapering rod ({@link Elastica}) with the moment-curvature of its sections, averaged over a
  * turn of the flutes, by the alloy's stress law under loading. Relative error of the rod's equations about 1e-7 in the
- * elastic range, below 1e-3 beyond it. Validity: flutes that turn often over the bent length. An instrument shorter than
- * 20 mm is taken as if its shaft went on. The greatest strain is a mean over a length of one diameter: a rod says nothing
- * of what happens over less, and a steel one all but folds at the clamp. Source of the idea: ISO 3630-1.
+ * elastic range, below 1e-3 beyond it. Validity: flutes that turn often over the bent length. An instrument shorter than 20 mm is taken as if its shaft went on. Source of the idea: ISO 3630-1.
  */
 public final class BendingTest {
     /** Where the clamp ends, mm from the tip. */
@@ -39,7 +37,7 @@ public final class BendingTest {
      */
     public static BendingResult run(Design design, Alloy alloy, BladeSections sections) {
         RodGrid grid = grid(design);
-        BladeCurvature law = BladeCurvature.of(grid, design, alloy.tension(), sections);
+        BladeCurvature law = BladeCurvature.of(grid, design, alloy, sections);
         List<Equilibrium> equilibria = new Elastica(grid, law).along(chords());
         List<CurvePoint> curve = new ArrayList<>();
         for (Equilibrium equilibrium : equilibria) {
@@ -57,7 +55,7 @@ public final class BendingTest {
                 end.momentNmm(),
                 end.forceN(),
                 Math.toDegrees(end.endSlope()),
-                overOneDiameter(grid, design, strain),
+                strain[worst],
                 Math.round(grid.levelMm(worst) * 1e6) / 1e6,
                 alloy.springsBack() ? OptionalDouble.empty() : OptionalDouble.of(Math.toDegrees(shape.chordLeft())),
                 curve,
@@ -67,7 +65,7 @@ public final class BendingTest {
     /** The moment at the clamp at a chord angle in degrees, N mm, without the curve that leads there. */
     public static double momentNmm(Design design, Alloy alloy, BladeSections sections, double chordDeg) {
         RodGrid grid = grid(design);
-        return momentNmm(grid, BladeCurvature.of(grid, design, alloy.tension(), sections), chordDeg);
+        return momentNmm(grid, BladeCurvature.of(grid, design, alloy, sections), chordDeg);
     }
 
     /**
@@ -83,27 +81,6 @@ public final class BendingTest {
 
     private static double momentNmm(RodGrid grid, CurvatureLaw law, double chordDeg) {
         return new Elastica(grid, law).along(Math.toRadians(chordDeg)).get(0).momentNmm();
-    }
-
-    /** Greatest mean of the strain over a stretch as long as the instrument is thick there. */
-    private static double overOneDiameter(RodGrid grid, Design design, double[] strain) {
-        double greatest = 0;
-        for (int low = grid.steps() - 1; low >= 0; low--) {
-            double diameter = design.diameterMm(grid.levelMm(3 * low + 2));
-            double length = 0;
-            double sum = 0;
-            for (int step = low; step >= 0 && length < diameter - 1e-9; step--) {
-                double h = Math.min(grid.lengthMm(step), diameter - length);
-                double end = h / grid.lengthMm(step);
-                double a = strain[3 * step + 2];
-                double slope = -3 * a + 4 * strain[3 * step + 1] - strain[3 * step];
-                double bend = 2 * (a - 2 * strain[3 * step + 1] + strain[3 * step]);
-                sum += h * (a + end * (slope / 2 + end * bend / 3));
-                length += h;
-            }
-            greatest = Math.max(greatest, sum / length);
-        }
-        return greatest;
     }
 
     private static RodGrid grid(Design design) {

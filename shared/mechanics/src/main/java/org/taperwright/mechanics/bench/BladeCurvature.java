@@ -1,19 +1,24 @@
 package org.taperwright.mechanics.bench;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.function.DoubleFunction;
+import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.StressCurve;
 import org.taperwright.mechanics.bench.response.MomentCurvature;
 import org.taperwright.mechanics.bench.response.Responses;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.SectionStation;
 import org.taperwright.mechanics.properties.BladeSections;
+import org.taperwright.mechanics.properties.BladeStiffness;
 
 /**
  * Curvature along an instrument by the moment-curvature of its sections: {@code kappa = k(M / d^3) / d}. Between two
- * stations the curves of a few blended sections are blended again, in between, by level.
+ * stations the curves of a few blended sections are blended again, in between, by level. The turning of the flutes makes
+ * every curvature greater by one over the elastic factor of {@link BladeStiffness}: exact in the elastic range, an
+ * assumption beyond it; strains are taken from the moment as in a straight bar.
  */
 final class BladeCurvature implements CurvatureLaw {
     /** Blended sections whose curves are computed between two stations, counting one of the two. */
@@ -23,6 +28,7 @@ final class BladeCurvature implements CurvatureLaw {
     private final MomentCurvature[] above;
     private final double[] share;
     private final double[] diameterMm;
+    private final double[] turned;
     private final double[] other = new double[2];
 
     private BladeCurvature(int nodes) {
@@ -30,11 +36,20 @@ final class BladeCurvature implements CurvatureLaw {
         this.above = new MomentCurvature[nodes];
         this.share = new double[nodes];
         this.diameterMm = new double[nodes];
+        this.turned = new double[nodes];
+        Arrays.fill(turned, 1);
     }
 
     /** The curvature at the nodes of a grid. */
-    static BladeCurvature of(RodGrid grid, Design design, StressCurve curve, BladeSections sections) {
-        return of(grid, design, curve, level -> Responses.bending(sections.outlineAt(level), curve));
+    static BladeCurvature of(RodGrid grid, Design design, Alloy alloy, BladeSections sections) {
+        StressCurve curve = alloy.tension();
+        BladeCurvature blade = of(grid, design, curve, level -> Responses.bending(sections.outlineAt(level), curve));
+        BladeStiffness stiffness = new BladeStiffness(design, sections, alloy.poisson());
+        for (int node = 0; node < grid.nodes(); node++) {
+            double level = grid.levelMm(node);
+            blade.turned[node] = level > design.workingPartMm() ? 1 : 1 / stiffness.bendingFactor(level);
+        }
+        return blade;
     }
 
     /** The curvature of a blade that does not turn, about one axis of its sections. */
@@ -97,8 +112,8 @@ final class BladeCurvature implements CurvatureLaw {
             answer[0] += share[node] * (other[0] - answer[0]);
             answer[1] += share[node] * (other[1] - answer[1]);
         }
-        answer[0] /= d;
-        answer[1] /= cube * d;
+        answer[0] *= turned[node] / d;
+        answer[1] *= turned[node] / (cube * d);
     }
 
     /** Greatest strain of any fibre at a node under a moment that bends it to a curvature. */
@@ -107,6 +122,6 @@ final class BladeCurvature implements CurvatureLaw {
         double m = Math.abs(momentNmm) / (d * d * d);
         double per = below[node].strainPerCurvature(m);
         per += share[node] * (above[node].strainPerCurvature(m) - per);
-        return per * Math.abs(curvature) * d;
+        return per * Math.abs(curvature) / turned[node] * d;
     }
 }

@@ -1,10 +1,12 @@
 package org.taperwright.mechanics.cutting;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.taperwright.mechanics.design.Motion;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
-import org.taperwright.mechanics.uncertainty.Sampling;
+import org.taperwright.mechanics.uncertainty.LatinHypercube;
 
 /**
  * A blade pressed against a wall by a side force of 1 N per mm and moved along it. All edges stand on one circle and sink in
@@ -28,6 +30,8 @@ public final class CuttingTest {
     private static final double FORWARD = 150.0 / 360;
     private static final double BACK = 30.0 / 360;
 
+    private static final LatinHypercube CUBE = new LatinHypercube(Dentine.CONSTANTS.size());
+
     private CuttingTest() {}
 
     /** A blade at work in dentine of the usual constants. */
@@ -37,8 +41,9 @@ public final class CuttingTest {
 
     /** A number of the result with the band that dentine's constants give it. */
     public static Reading reading(CuttingGeometry blade, Motion motion, ToDoubleFunction<CuttingResult> number) {
-        return Sampling.reading(
-                Dentine.CONSTANTS, values -> number.applyAsDouble(run(blade, motion, Dentine.of(values))));
+        double value = number.applyAsDouble(run(blade, motion));
+        Band band = CUBE.band(shares -> number.applyAsDouble(run(blade, motion, Dentine.at(shares))));
+        return new Reading(value, Optional.of(new Band(Math.min(value, band.low()), Math.max(value, band.high()))));
     }
 
     static CuttingResult run(CuttingGeometry blade, Motion motion, Dentine dentine) {

@@ -1,9 +1,7 @@
 package org.taperwright.mechanics.cutting;
 
 import java.util.List;
-import java.util.Optional;
-import org.taperwright.mechanics.quantity.Band;
-import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.uncertainty.Spread;
 
 /**
  * Dentine, and its friction against an edge, as one set of values.
@@ -16,29 +14,30 @@ import org.taperwright.mechanics.quantity.Reading;
  */
 public record Dentine(double shearMpa, double hardnessMpa, double friction, double youngMpa, double loosening) {
     /**
-     * The constants with their bands, in the order of the record. Shear strength 36 to 138 MPa, hardness 45 to 70 kgf/mm² (Kinney,
-     * Marshall and Marshall, Crit Rev Oral Biol Med 2003;14:13 and later reviews; from memory, medium confidence);
+     * Between what the constants lie, in the order of the record. Shear strength 36 to 138 MPa, hardness 45 to 70 kgf/mm²
+     * (Kinney, Marshall and Marshall, Crit Rev Oral Biol Med 2003;14:13 and later reviews; from memory, medium confidence);
      * friction 0.1 to 0.4 (from memory, low confidence); modulus 20 to 25 GPa, relaxed 12 GPa (Kinney 2003, abstract
      * read); loosening: no source.
      */
-    public static final List<Reading> CONSTANTS = List.of(
-            about(70, 36, 138),
-            about(560, 441, 686),
-            about(0.22, 0.1, 0.4),
-            about(17_000, 12_000, 25_000),
-            about(2, 1.5, 3));
+    static final List<Spread> CONSTANTS = List.of(
+            Spread.byRatio(36, 138),
+            Spread.byRatio(441, 686),
+            Spread.even(0.1, 0.4),
+            Spread.byRatio(12_000, 25_000),
+            Spread.byRatio(1.5, 3));
 
-    private static Reading about(double value, double low, double high) {
-        return new Reading(value, Optional.of(new Band(low, high)));
-    }
-
-    /** The constants' values. */
+    /** Dentine of the middle of every constant. */
     public static Dentine usual() {
-        return of(CONSTANTS.stream().mapToDouble(Reading::value).toArray());
+        return at(new double[] {0.5, 0.5, 0.5, 0.5, 0.5});
     }
 
-    /** Dentine of constants in the order of the record. */
-    static Dentine of(double[] values) {
-        return new Dentine(values[0], values[1], values[2], values[3], values[4]);
+    /** Dentine at a share of each constant's spread. */
+    static Dentine at(double[] share) {
+        return new Dentine(
+                CONSTANTS.get(0).at(share[0]),
+                CONSTANTS.get(1).at(share[1]),
+                CONSTANTS.get(2).at(share[2]),
+                CONSTANTS.get(3).at(share[3]),
+                CONSTANTS.get(4).at(share[4]));
     }
 }

@@ -118,6 +118,18 @@ public final class BladeSections {
         return Math.atan(Math.PI * design.diameterMm(levelMm) * turnsPerMm(levelMm));
     }
 
+    /** Stations passed on the way to a level, with the share of the blend that follows; whole where the section stays. */
+    double place(double levelMm) {
+        int below = below(levelMm);
+        return blends.get(below).isEmpty() ? below : below + Math.min(1, share(below, levelMm));
+    }
+
+    /** The outline at such a place. */
+    Outline outlineAtPlace(double place) {
+        int below = (int) place;
+        return place == below ? outlines[below] : Sections.blend(outlines[below], outlines[below + 1], place - below);
+    }
+
     private int below(double levelMm) {
         int below = 0;
         while (below + 1 < levels.length && levels[below + 1] <= levelMm) {

@@ -1,7 +1,6 @@
 /**
- * Bands of results that hang on uncertain constants. In: constants with their 5 to 95 % bands and a result as a function of
- * them. Out: the result with its own band. Source: Latin hypercube sampling (McKay, Beckman and Conover, Technometrics 21
- * (1979)).
+ * Uncertain constants and their sampling. In: spreads of constants. Out: bands of what is computed from them, by seeded
+ * Latin hypercubes (McKay, Beckman and Conover, Technometrics 21 (1979)).
  */
 @NullMarked
 package org.taperwright.mechanics.uncertainty;

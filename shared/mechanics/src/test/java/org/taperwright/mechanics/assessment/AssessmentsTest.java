@@ -11,12 +11,47 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.taperwright.mechanics.bench.BenchDesigns;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.FluteStation;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.mechanics.work.WorkCancelled;
 
 class AssessmentsTest {
     private static Assessment assessed(Design design) {
         return ((AssessmentResult.Assessed) Assessments.of(design, Progress.NONE)).assessment();
+    }
+
+    private static Design inAlloy(Design design, String alloy) {
+        return new Design(
+                design.name(),
+                design.note(),
+                design.tipDiameterMm(),
+                design.taper(),
+                design.shaftDiameterMm(),
+                design.lengthMm(),
+                design.sections(),
+                design.flutes(),
+                design.hand(),
+                design.tip(),
+                alloy,
+                design.making(),
+                design.motion());
+    }
+
+    private static Design fluted(Design design, double flutesPerMm) {
+        return new Design(
+                design.name(),
+                design.note(),
+                design.tipDiameterMm(),
+                design.taper(),
+                design.shaftDiameterMm(),
+                design.lengthMm(),
+                design.sections(),
+                List.of(new FluteStation(0, flutesPerMm)),
+                design.hand(),
+                design.tip(),
+                design.alloy(),
+                design.making(),
+                design.motion());
     }
 
     @Test
@@ -27,7 +62,7 @@ class AssessmentsTest {
 
     @Test
     void anUnknownAlloyIsRefusedWithTheKnownOnesNamed() {
-        Design design = BenchDesigns.inAlloy(BenchDesigns.of("square", 0.25, 0.02), "unobtainium");
+        Design design = inAlloy(BenchDesigns.of("square", 0.25, 0.02), "unobtainium");
         assertThat(Assessments.of(design, Progress.NONE))
                 .isInstanceOfSatisfying(
                         AssessmentResult.Refused.class,
@@ -78,10 +113,12 @@ class AssessmentsTest {
                 .isInstanceOf(WorkCancelled.class);
     }
 
+    /** Of a straight bar, on whose stiffness Poisson's ratio has no share. */
     @Test
     void theElasticTwistScalesWithTheModulusOfTheAlloyAndTheNickelTitaniumOneBendsMoreEasily() {
-        Assessment steel = assessed(BenchDesigns.of("square", 0.25, 0.02));
-        Assessment niti = assessed(BenchDesigns.inAlloy(BenchDesigns.of("square", 0.25, 0.02), "niti-superelastic"));
+        Design straight = fluted(BenchDesigns.of("square", 0.25, 0.02), 0);
+        Assessment steel = assessed(straight);
+        Assessment niti = assessed(inAlloy(straight, "niti-superelastic"));
         double shear = steel.alloy().shearModulusMpa() / niti.alloy().shearModulusMpa();
         assertThat(niti.twisting().twistRadPerNmm() / steel.twisting().twistRadPerNmm())
                 .isCloseTo(shear, within(1e-9 * shear));
@@ -103,12 +140,13 @@ class AssessmentsTest {
         }
     }
 
+    /** The flutes turn as much over a diameter in both, so that their factors are the same. */
     @Property(tries = 40)
     void twistAndTorqueFollowThePowersOfTheDiameterWithoutTaper(
             @ForAll @DoubleRange(min = 0.2, max = 0.8) double tip,
             @ForAll @DoubleRange(min = 1.1, max = 1.8) double factor) {
-        Assessment one = assessed(BenchDesigns.of("square", tip, 0));
-        Assessment other = assessed(BenchDesigns.of("square", tip * factor, 0));
+        Assessment one = assessed(fluted(BenchDesigns.of("square", tip, 0), 0.8));
+        Assessment other = assessed(fluted(BenchDesigns.of("square", tip * factor, 0), 0.8 / factor));
         double fourth = Math.pow(factor, 4);
         double third = Math.pow(factor, 3);
         assertThat(one.twisting().twistRadPerNmm() / other.twisting().twistRadPerNmm())

@@ -39,40 +39,4 @@ public final class BenchDesigns {
                 Making.GROUND,
                 motion);
     }
-
-    /** The same design in another alloy. */
-    public static Design inAlloy(Design design, String alloy) {
-        return new Design(
-                design.name(),
-                design.note(),
-                design.tipDiameterMm(),
-                design.taper(),
-                design.shaftDiameterMm(),
-                design.lengthMm(),
-                design.sections(),
-                design.flutes(),
-                design.hand(),
-                design.tip(),
-                alloy,
-                design.making(),
-                design.motion());
-    }
-
-    /** The same design with another tip. */
-    public static Design tipped(Design design, Tip tip) {
-        return new Design(
-                design.name(),
-                design.note(),
-                design.tipDiameterMm(),
-                design.taper(),
-                design.shaftDiameterMm(),
-                design.lengthMm(),
-                design.sections(),
-                design.flutes(),
-                design.hand(),
-                tip,
-                design.alloy(),
-                design.making(),
-                design.motion());
-    }
 }

@@ -121,7 +121,15 @@ class CuttingTestTest {
         CuttingGeometry crammed = blade(3, 10, 60, 0, 0.6, 1e-4);
         CuttingResult result = CuttingTest.run(crammed, Motion.ROTATION);
         assertThat(result.roomFilled()).isCloseTo(1, within(1e-12));
-        assertThat(result.perPassMm3()).isCloseTo(1e-4 * Math.PI / 4 * DIAMETER * DIAMETER / 2, within(1e-15));
+        assertThat(result.perPassMm3())
+                .isCloseTo(
+                        1e-4
+                                * Math.PI
+                                / 4
+                                * DIAMETER
+                                * DIAMETER
+                                / Dentine.usual().loosening(),
+                        within(1e-15));
     }
 
     @Test

@@ -1,8 +1,8 @@
 package org.taperwright.mechanics.bench.response;
 
 import org.taperwright.mechanics.alloy.StressCurve;
-import org.taperwright.mechanics.properties.BoundedCache;
 import org.taperwright.mechanics.section.Outline;
+import org.taperwright.mechanics.work.BoundedCache;
 
 /** The answers of sections to bending, kept by outline and stress-strain curve so that they are computed once. */
 public final class Responses {

@@ -1,7 +1,6 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.bench.AlloyBands;
 import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.quantity.Reading;
@@ -21,12 +20,12 @@ public final class BendingMoment extends DeclaredMetric {
                 Standing.ESTIMATE,
                 "Moment at the clamp, 3 mm from the tip, when the chord to the load 17 mm further on stands at "
                         + "45 degrees.",
-                "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress-strain curve"));
+                "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress law"));
     }
 
     @Override
     public Reading read(Assessment assessment) {
-        return new AlloyBands(assessment.design(), assessment.alloy()).bendingMoment();
+        return new Reading(assessment.bending().momentNmm(), BendingBand.ofMoment(assessment));
     }
 
     @Override

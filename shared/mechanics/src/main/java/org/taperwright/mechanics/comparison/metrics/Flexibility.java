@@ -1,8 +1,6 @@
 package org.taperwright.mechanics.comparison.metrics;
 
-import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.bench.AlloyBands;
 import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.quantity.Band;
@@ -23,14 +21,15 @@ public final class Flexibility extends DeclaredMetric {
                 Standing.ESTIMATE,
                 "How readily the instrument bends: one over the moment that bends it to 45 degrees in the "
                         + "bending test.",
-                "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress-strain curve"));
+                "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress law; "
+                        + "band from its constants"));
     }
 
     @Override
     public Reading read(Assessment assessment) {
-        Reading moment = new AlloyBands(assessment.design(), assessment.alloy()).bendingMoment();
-        Band band = moment.band().orElseThrow();
-        return new Reading(1 / moment.value(), Optional.of(new Band(1 / band.high(), 1 / band.low())));
+        return new Reading(
+                1 / assessment.bending().momentNmm(),
+                BendingBand.ofMoment(assessment).map(band -> new Band(1 / band.high(), 1 / band.low())));
     }
 
     @Override

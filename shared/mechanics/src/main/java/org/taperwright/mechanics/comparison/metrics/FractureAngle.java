@@ -1,13 +1,13 @@
 package org.taperwright.mechanics.comparison.metrics;
 
+import org.taperwright.mechanics.alloy.Fracture;
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.bench.AlloyBands;
 import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
 
-/** Angle turned between the handle and the tip, bound over its last 3 mm, up to fracture. */
+/** Angle turned at fracture; nearly proportional to the alloy's shear strain at fracture, whose band it takes to scale. */
 public final class FractureAngle extends DeclaredMetric {
     /** For the service loader. */
     public FractureAngle() {
@@ -19,17 +19,12 @@ public final class FractureAngle extends DeclaredMetric {
                 "°",
                 Direction.MORE,
                 Standing.ESTIMATE,
-                "Angle turned between the handle and the tip, bound over its last 3 mm, up to fracture.",
-                "Twisting test after ISO 3630-1; shear strain at fracture of the alloy, low confidence"));
+                "Angle turned at the handle's beginning when the weakest free level breaks.",
+                "Twisting test after ISO 3630-1; band from the shear strain at fracture, of which little is known"));
     }
 
     @Override
     public Reading read(Assessment assessment) {
-        return new AlloyBands(assessment.design(), assessment.alloy()).fractureAngle();
-    }
-
-    @Override
-    public double value(Assessment assessment) {
-        return assessment.twisting().fractureAngleDeg();
+        return ConstantBand.around(assessment.twisting().fractureAngleDeg(), assessment.alloy(), Fracture.SHEAR_STRAIN);
     }
 }

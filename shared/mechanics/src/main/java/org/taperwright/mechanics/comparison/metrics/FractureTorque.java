@@ -1,13 +1,14 @@
 package org.taperwright.mechanics.comparison.metrics;
 
+import org.taperwright.mechanics.alloy.Fracture;
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.bench.AlloyBands;
 import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
 
-/** Torque at which the most strained fibre of the weakest free level breaks, with the tip bound over its last 3 mm. */
+/** Torque at which the most strained fibre of the weakest free level breaks; its band is that of the alloy's shear
+ * strength, to scale. */
 public final class FractureTorque extends DeclaredMetric {
     /** For the service loader. */
     public FractureTorque() {
@@ -19,18 +20,13 @@ public final class FractureTorque extends DeclaredMetric {
                 "N·mm",
                 Direction.MORE,
                 Standing.ESTIMATE,
-                "Torque at which the most strained fibre of the weakest free level breaks, with the tip bound "
-                        + "over its last 3 mm.",
-                "Twisting test after ISO 3630-1; shear curve of the alloy up to its shear strain at fracture"));
+                "Torque at which the weakest free level breaks in the twisting test.",
+                "Twisting test after ISO 3630-1; torque-twist by the alloy's shear law; band from its shear strength"));
     }
 
     @Override
     public Reading read(Assessment assessment) {
-        return new AlloyBands(assessment.design(), assessment.alloy()).fractureTorque(assessment.twisting());
-    }
-
-    @Override
-    public double value(Assessment assessment) {
-        return assessment.twisting().fractureTorqueNmm();
+        return ConstantBand.around(
+                assessment.twisting().fractureTorqueNmm(), assessment.alloy(), Fracture.SHEAR_STRENGTH);
     }
 }

@@ -1,39 +1,42 @@
 package org.taperwright.mechanics.comparison.metrics;
 
+import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.bench.AlloyBands;
 import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.LatinHypercube;
+import org.taperwright.mechanics.uncertainty.Spread;
 
-/**
- * Torque at fracture over torque at first yield, with the tip bound over its last 3 mm: how much more it bears
- * once it begins to unwind.
- */
+/** Fully plastic torque at a tip bound 3 mm over a usual torque of shaping; it says nothing of any one canal. */
 public final class TorsionalReserve extends DeclaredMetric {
+    private static final Spread SHAPING = Spread.byRatio(8, 22);
+    private static final LatinHypercube CUBE = new LatinHypercube(2);
+
     /** For the service loader. */
     public TorsionalReserve() {
-        super(new Declaration(
-                "torsional-reserve",
-                "Torsional reserve",
-                MetricGroup.TORSION,
-                60,
-                "",
-                Direction.MORE,
-                Standing.ESTIMATE,
-                "Torque at fracture over torque at first yield, with the tip bound over its last 3 mm: how much "
-                        + "more it bears once it begins to unwind.",
-                "Twisting test after ISO 3630-1 with the alloy's shear curve"));
+        super(
+                new Declaration(
+                        "torsional-reserve",
+                        "Torsional reserve at a bound tip",
+                        MetricGroup.TORSION,
+                        40,
+                        "",
+                        Direction.MORE,
+                        Standing.ESTIMATE,
+                        "Fully plastic torque, held 3 mm from the tip, over a usual torque of shaping.",
+                        "Sand heap; shaping torque 8 to 22 N·mm: Peters and others, Int Endod J 2003;36:93 (from memory, medium confidence)"));
     }
 
     @Override
     public Reading read(Assessment assessment) {
-        return new AlloyBands(assessment.design(), assessment.alloy()).torsionalReserve(assessment.twisting());
-    }
-
-    @Override
-    public double value(Assessment assessment) {
-        return assessment.twisting().fractureTorqueNmm() / assessment.twisting().yieldTorqueNmm();
+        double plastic = assessment.twisting().plasticTorqueNmm();
+        Spread yield = Spread.even(
+                assessment.alloy().yieldBand().low() / assessment.alloy().yieldMpa(),
+                assessment.alloy().yieldBand().high() / assessment.alloy().yieldMpa());
+        return new Reading(
+                plastic / SHAPING.middle(),
+                Optional.of(CUBE.band(shares -> plastic * yield.at(shares[0]) / SHAPING.at(shares[1]))));
     }
 }

@@ -5,7 +5,7 @@ import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
 
-/** Bands of what is proportional to the alloy's yield: the yield's own band to scale, to which samples would tend. */
+/** Bands of what is proportional to the alloy's yield: the yield's own band, to scale. */
 final class YieldBand {
     private YieldBand() {}
 

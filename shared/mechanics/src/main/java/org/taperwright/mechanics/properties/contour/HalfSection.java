@@ -6,7 +6,11 @@ package org.taperwright.mechanics.properties.contour;
  */
 final class HalfSection {
     private static final double REACH = 0.5001;
-    private static final double BALANCED = 1e-12;
+    private static final double BALANCED = 1e-11;
+    /** No axis lies in the section over more than this, in d; a difference over a tiny shift may say so. */
+    private static final double WIDEST = 1.01;
+
+    private static final double NARROWEST = 1e-3;
     /**
      * From this radius on, in d, an arc is taken as chords: the closed form loses {@code r^3} times the rounding, and the
      * chords' own error is below 1e-6 of the moment.
@@ -46,7 +50,7 @@ final class HalfSection {
             low = surplus > 0 ? level : low;
             high = surplus > 0 ? high : level;
             double aim = level + surplus / width;
-            if (!(aim > low && aim < high)) {
+            if (!(aim > low && aim < high) || k % 5 == 4) {
                 aim = (low + high) / 2;
             }
             double step = aim - level;
@@ -55,7 +59,7 @@ final class HalfSection {
             surplus = area - half;
             // the area falls by the chord's length times the shift
             double chord = (before - surplus) / step;
-            width = chord > 0 ? chord : width;
+            width = chord > NARROWEST && chord < WIDEST ? chord : width;
         }
     }
 
