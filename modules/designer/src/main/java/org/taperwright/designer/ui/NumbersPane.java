@@ -93,17 +93,8 @@ final class NumbersPane extends JPanel {
             }
             Metric metric = metrics.get(row);
             return "<html><div style='width:300px'><b>" + metric.label() + "</b><br>" + metric.explanation() + "<br>"
-                    + StandingMark.explanation(metric.standing()) + band(metric) + "<br>Source: " + metric.source()
-                    + "</div></html>";
+                    + StandingMark.explanation(metric.standing()) + "<br>Source: " + metric.source() + "</div></html>";
         }
-    }
-
-    /** Sampled only when asked for by hovering. */
-    private String band(Metric metric) {
-        return assessment
-                .flatMap(known -> metric.read(known).band())
-                .map(band -> "<br>5 to 95 %: " + Shown.number(band.low()) + " to " + Shown.number(band.high()))
-                .orElse("");
     }
 
     private final class Words extends DefaultTableCellRenderer {
@@ -147,7 +138,7 @@ final class NumbersPane extends JPanel {
             Metric metric = metrics.get(row);
             return switch (column) {
                 case 0 -> metric.label();
-                case VALUE -> metric.value(assessment.orElseThrow());
+                case VALUE -> metric.read(assessment.orElseThrow()).value();
                 case 2 -> metric.unit();
                 default -> metric.standing().word();
             };
