@@ -154,14 +154,20 @@ final class Hands {
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
     }
 
-    /** Presses keys together, such as Ctrl and Z, and lets them go in reverse. */
+    /**
+     * Presses keys together, such as Ctrl and Z, and lets them go in reverse. Waits for the program only afterwards: a key
+     * held down while it is busy would repeat.
+     */
     void press(int... keyCodes) {
+        robot.setAutoWaitForIdle(false);
         for (int code : keyCodes) {
             robot.keyPress(code);
         }
         for (int i = keyCodes.length - 1; i >= 0; i--) {
             robot.keyRelease(keyCodes[i]);
         }
+        robot.setAutoWaitForIdle(true);
+        robot.waitForIdle();
     }
 
     /** Types letters, digits, points, commas, hyphens, slashes and spaces. */

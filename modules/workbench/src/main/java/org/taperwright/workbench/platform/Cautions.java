@@ -4,10 +4,13 @@ import java.awt.Dialog;
 import java.awt.Dimension;
 import java.awt.event.ActionEvent;
 import java.awt.event.ActionListener;
+import java.util.prefs.PreferenceChangeEvent;
+import java.util.prefs.PreferenceChangeListener;
 import java.util.prefs.Preferences;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JEditorPane;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import org.openide.DialogDescriptor;
 import org.openide.DialogDisplayer;
@@ -48,6 +51,24 @@ public final class Cautions implements ActionListener {
             show();
             kept.putBoolean(READ, true);
         }
+    }
+
+    /** Runs something once the cautions have been read, so that no window takes the front from them on a first start. */
+    static void whenRead(Runnable then) {
+        Preferences kept = NbPreferences.forModule(Cautions.class);
+        if (kept.getBoolean(READ, false)) {
+            then.run();
+            return;
+        }
+        kept.addPreferenceChangeListener(new PreferenceChangeListener() {
+            @Override
+            public void preferenceChange(PreferenceChangeEvent change) {
+                if (change.getKey().equals(READ)) {
+                    kept.removePreferenceChangeListener(this);
+                    SwingUtilities.invokeLater(then);
+                }
+            }
+        });
     }
 
     private static void show() {

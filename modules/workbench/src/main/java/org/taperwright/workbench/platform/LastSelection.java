@@ -31,7 +31,8 @@ final class LastSelection {
         desk.onSelect(this::remember);
         if (first) {
             firstOf(ThingKind.COMPARISON)
-                    .ifPresent(id -> WindowManager.getDefault().invokeWhenUIReady(() -> desk.open(id)));
+                    .ifPresent(id ->
+                            Cautions.whenRead(() -> WindowManager.getDefault().invokeWhenUIReady(() -> desk.open(id))));
         }
     }
 
