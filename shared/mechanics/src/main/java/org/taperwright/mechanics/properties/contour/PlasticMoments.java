@@ -11,6 +11,8 @@ package org.taperwright.mechanics.properties.contour;
 public record PlasticMoments(double least, double most) {
     private static final int DIRECTIONS = 90;
 
+    private static final int MOST_STEPS = 40;
+
     /** The plastic moments of a contour. */
     public static PlasticMoments of(Contour contour, AreaMoments moments) {
         double[] value = new double[DIRECTIONS + 1];
@@ -33,25 +35,28 @@ public record PlasticMoments(double least, double most) {
             boolean dips = slope[k] < 0 && slope[k + 1] > 0 && Math.min(value[k], value[k + 1]) < coarseLeast;
             boolean peaks = slope[k] > 0 && slope[k + 1] < 0 && Math.max(value[k], value[k + 1]) > coarseMost;
             if (dips || peaks) {
-                double extreme = extreme(half, k * step, (k + 1) * step, slope[k], slope[k + 1]);
-                least = Math.min(least, extreme);
-                most = Math.max(most, extreme);
+                PlasticMoments between = between(half, k * step, (k + 1) * step, slope[k], slope[k + 1]);
+                least = Math.min(least, between.least);
+                most = Math.max(most, between.most);
             }
         }
         return new PlasticMoments(least, most);
     }
 
-    private static double extreme(HalfSection half, double from, double to, double slopeFrom, double slopeTo) {
+    /** The least and greatest moment met on the way to a zero of the slope between two directions. */
+    private static PlasticMoments between(HalfSection half, double from, double to, double slopeFrom, double slopeTo) {
         double a = from;
         double b = to;
         double fa = slopeFrom;
         double fb = slopeTo;
-        double moment = 0;
-        for (int k = 0; k < 12 && b - a > 1e-6; k++) {
+        double least = Double.MAX_VALUE;
+        double most = 0;
+        for (int k = 0; k < MOST_STEPS && b - a > 1e-7; k++) {
             // false position, halved in turn with bisection so that both ends close in
             double c = k % 3 == 2 ? (a + b) / 2 : a + (b - a) * fa / (fa - fb);
             half.balance(c);
-            moment = half.plasticMoment();
+            least = Math.min(least, half.plasticMoment());
+            most = Math.max(most, half.plasticMoment());
             double fc = half.slope();
             if (fc == 0) {
                 break;
@@ -64,6 +69,6 @@ public record PlasticMoments(double least, double most) {
                 fb = fc;
             }
         }
-        return moment;
+        return new PlasticMoments(least, most);
     }
 }
