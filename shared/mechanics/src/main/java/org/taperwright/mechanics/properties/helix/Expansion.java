@@ -89,7 +89,8 @@ final class Expansion {
         for (int j = 0; j < Screw.MACROS; j++) {
             force.re()[j] = -screw.loadSlope(j).dotRe(before) - screw.load(j).dotRe(found);
             if (screw.complex()) {
-                force.im()[j] = -screw.loadSlope(j).dotIm(before) - screw.load(j).dotIm(found);
+                force.im()[j] =
+                        -screw.loadSlope(j).dotIm(before) - screw.load(j).dotIm(found);
             }
         }
         return force;

@@ -52,7 +52,11 @@ record MacroStiffness(Field[] columns) {
     /** The free strain m that a generalised force f causes: {@code T^H A T c = T^H f}, {@code m = T c}. */
     Field yielding(Field force, List<Field> free) {
         boolean complex = columns[0].complex();
+        Field strain = Field.zero(Screw.MACROS, complex);
         int n = free.size();
+        if (n == 0) {
+            return strain;
+        }
         EnvelopeCholesky matrix = EnvelopeCholesky.full(n, complex);
         Field c = Field.zero(n, complex);
         for (int j = 0; j < n; j++) {
@@ -65,7 +69,6 @@ record MacroStiffness(Field[] columns) {
                 c.im()[j] = free.get(j).dotIm(force);
             }
         }
-        Field strain = Field.zero(Screw.MACROS, complex);
         if (!matrix.factorise()) {
             return strain;
         }

@@ -16,13 +16,7 @@ import org.taperwright.mechanics.properties.solve.EnvelopeCholesky;
  * @param loadSlope their derivatives
  */
 record ReducedScrew(
-        double twist,
-        double[][] macro,
-        Field[] value,
-        Field[] slope,
-        Field[] bend,
-        Field[] load,
-        Field[] loadSlope) {
+        double twist, double[][] macro, Field[] value, Field[] slope, Field[] bend, Field[] load, Field[] loadSlope) {
 
     /**
      * What happens at a twist.
@@ -33,8 +27,24 @@ record ReducedScrew(
      */
     record State(Field strain, Field shares, Field force) {}
 
-    /** What happens at a twist under a prescribed strain; nothing where rounding spoils the small system. */
-    Optional<State> at(double t, Field prescribed, List<Field> free) {
+    /**
+     * The equations at a twist with the displacements eliminated.
+     *
+     * @param stiffness of the macroscopic strains
+     * @param answer the displacements' shares for each macroscopic strain, with the sign turned
+     */
+    record Relaxed(MacroStiffness stiffness, Field[] answer) {
+        /** What happens under a prescribed strain while others are free. */
+        State under(Field prescribed, List<Field> free) {
+            Field strain = stiffness.leastEnergy(prescribed, free);
+            Field shares = MacroStiffness.combine(answer, strain);
+            shares.scale(-1);
+            return new State(strain, shares, stiffness.times(strain));
+        }
+    }
+
+    /** The equations at a twist; nothing where rounding spoils the small system. */
+    Optional<Relaxed> at(double t) {
         double beyond = t - twist;
         EnvelopeCholesky matrix = matrix(beyond);
         if (!matrix.factorise()) {
@@ -48,11 +58,7 @@ record ReducedScrew(
             answer[j] = loads[j].copy();
             matrix.solve(answer[j].re(), answer[j].im());
         }
-        MacroStiffness stiffness = MacroStiffness.relaxed(macro, loads, answer);
-        Field strain = stiffness.leastEnergy(prescribed, free);
-        Field shares = MacroStiffness.combine(answer, strain);
-        shares.scale(-1);
-        return Optional.of(new State(strain, shares, stiffness.times(strain)));
+        return Optional.of(new Relaxed(MacroStiffness.relaxed(macro, loads, answer), answer));
     }
 
     private EnvelopeCholesky matrix(double beyond) {

@@ -99,12 +99,16 @@ final class SurfaceStress {
         for (int point = 0; point < points; point++) {
             Field sum = Field.zero(PARTS, harmonic > 0);
             for (int d = 0; d < state.shares().size(); d++) {
-                addShare(sum, parts[point], PARTS * d, state.shares().re()[d], state.shares().im(d));
+                addShare(
+                        sum,
+                        parts[point],
+                        PARTS * d,
+                        state.shares().re()[d],
+                        state.shares().im(d));
             }
             double[] re = stress(point, t, state.strain().re(), sum.re(), sum.im(), 1);
-            double[] im = harmonic > 0
-                    ? stress(point, t, imaginary(state.strain()), sum.im(), sum.re(), -1)
-                    : new double[4];
+            double[] im =
+                    harmonic > 0 ? stress(point, t, imaginary(state.strain()), sum.im(), sum.re(), -1) : new double[4];
             axial = Math.max(axial, Math.hypot(re[3], im[3]));
             vonMises = Math.max(vonMises, mises(re, im));
         }
@@ -146,12 +150,9 @@ final class SurfaceStress {
                 + strain[1] * px
                 + strain[2] * py
                 + strain[3] * t * (px * px + py * py);
-        double ph = (t * (px * own[4] - py * own[3])
-                        + own[5]
-                        + tx * alongX
-                        + ty * alongY
-                        + strain[3] * (px * ty - py * tx))
-                / 2;
+        double ph =
+                (t * (px * own[4] - py * own[3]) + own[5] + tx * alongX + ty * alongY + strain[3] * (px * ty - py * tx))
+                        / 2;
         double c = t * (px * ty - py * tx);
         double square = 1 + t * t * (px * px + py * py) - c * c;
         double e22 = (hh - 2 * c * ph + c * c * pp) / square;

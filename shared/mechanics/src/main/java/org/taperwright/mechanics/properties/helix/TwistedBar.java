@@ -45,8 +45,7 @@ public final class TwistedBar {
         }
         int pivot = nearestToAxis(mesh);
         int arm = farthestAlongX(mesh, pivot);
-        Equations equations = new Equations(
-                mesh, 3, unknown -> unknown / 3 == pivot || unknown == 3 * arm + 1);
+        Equations equations = new Equations(mesh, 3, unknown -> unknown / 3 == pivot || unknown == 3 * arm + 1);
         List<Field> straight = new StraightDisplacements(mesh, equations, pivot, arm).all(integrals, poisson);
         Screw still = new Screw(mesh, integrals, equations, poisson, 0, CENTRE);
         Screw once = new Screw(mesh, integrals, equations, poisson, 1, CENTRE);
@@ -97,32 +96,38 @@ public final class TwistedBar {
     /**
      * Stiffness at a twist, in E and diameters.
      *
-     * @param bending mean curvature's moment
+     * @param bending moment per mean curvature
      * @param torsion torque per twist at free length
      * @param torsionHeld torque per twist at held length
      * @param extension force per extension with the ends kept from turning
+     * @param extensionUnbent the same with the axis kept straight, which at no twist is the area
      * @param coupling torque per extension with the ends kept from turning
      */
     public record Stiffness(
-            double bending, double torsion, double torsionHeld, double extension, double coupling) {}
+            double bending,
+            double torsion,
+            double torsionHeld,
+            double extension,
+            double extensionUnbent,
+            double coupling) {}
 
     /** The stiffness at a twist; nothing where rounding spoils it. */
     public Optional<Stiffness> stiffness(double t) {
-        Optional<ReducedScrew.State> bent = turning.at(t, BENDING, WITH_BENDING);
-        Optional<ReducedScrew.State> pulled = steady.at(t, EXTENSION, CURVATURES);
-        Optional<ReducedScrew.State> held = steady.at(t, TWIST, CURVATURES);
-        if (bent.isEmpty() || pulled.isEmpty() || held.isEmpty()) {
-            return Optional.empty();
-        }
-        double extension = EXTENSION.dotRe(pulled.get().force());
-        double coupling = TWIST.dotRe(pulled.get().force());
-        double torsion = TWIST.dotRe(held.get().force());
-        return Optional.of(new Stiffness(
-                BENDING.dotRe(bent.get().force()) / 2,
+        return turning.at(t).flatMap(bent -> steady.at(t).map(still -> stiffness(bent, still)));
+    }
+
+    private static Stiffness stiffness(ReducedScrew.Relaxed bent, ReducedScrew.Relaxed still) {
+        Field pulled = still.under(EXTENSION, CURVATURES).force();
+        double extension = EXTENSION.dotRe(pulled);
+        double coupling = TWIST.dotRe(pulled);
+        double torsion = TWIST.dotRe(still.under(TWIST, CURVATURES).force());
+        return new Stiffness(
+                BENDING.dotRe(bent.under(BENDING, WITH_BENDING).force()) / 2,
                 torsion - coupling * coupling / extension,
                 torsion,
                 extension,
-                coupling));
+                EXTENSION.dotRe(still.under(EXTENSION, List.of()).force()),
+                coupling);
     }
 
     /**
@@ -136,16 +141,17 @@ public final class TwistedBar {
 
     /** The peak stress at a twist; nothing where rounding spoils it. */
     public Optional<Stress> stress(double t) {
-        Optional<ReducedScrew.State> bent = turning.at(t, BENDING, WITH_BENDING);
-        Optional<ReducedScrew.State> twisted = steady.at(t, TWIST, FREE_LENGTH);
-        if (bent.isEmpty() || twisted.isEmpty()) {
-            return Optional.empty();
-        }
-        double moment = BENDING.dotRe(bent.get().force()) / 2;
-        double torque = TWIST.dotRe(twisted.get().force());
-        SurfaceStress.Peak bending = turningStress.peak(t, bent.get());
-        SurfaceStress.Peak torsion = steadyStress.peak(t, twisted.get());
-        return Optional.of(new Stress(
-                bending.axial() / moment, bending.vonMises() / moment, torsion.vonMises() / (Math.sqrt(3) * torque)));
+        return turning.at(t).flatMap(bent -> steady.at(t).map(still -> stress(t, bent, still)));
+    }
+
+    private Stress stress(double t, ReducedScrew.Relaxed turned, ReducedScrew.Relaxed still) {
+        ReducedScrew.State bent = turned.under(BENDING, WITH_BENDING);
+        ReducedScrew.State twisted = still.under(TWIST, FREE_LENGTH);
+        double moment = BENDING.dotRe(bent.force()) / 2;
+        double torque = TWIST.dotRe(twisted.force());
+        SurfaceStress.Peak bending = turningStress.peak(t, bent);
+        SurfaceStress.Peak torsion = steadyStress.peak(t, twisted);
+        return new Stress(
+                bending.axial() / moment, bending.vonMises() / moment, torsion.vonMises() / (Math.sqrt(3) * torque));
     }
 }
