@@ -31,6 +31,14 @@ class CompareTest {
     }
 
     @Test
+    void estimatesShowTheirBandsBesideTheirValues() {
+        String text = Ran.with("compare", "--demo").out();
+        String bands = text.substring(text.indexOf("From 5 to 95 %"), text.indexOf("Ratios to"));
+        assertThat(bands).containsPattern("Bending moment at 45° +[0-9.]+ to [0-9.]+");
+        assertThat(bands).doesNotContain("Wedge angle");
+    }
+
+    @Test
     void ratiosOfTheDatumAreOne() {
         JsonNode json = Ran.with(
                         "compare", "--demo", "--json", "marram-25-04", "teasel-25-04", "--datum", "Teasel 25/.04")

@@ -7,9 +7,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import org.taperwright.mechanics.properties.HelicalAnalysis;
-import org.taperwright.mechanics.properties.HelicalFactors;
-import org.taperwright.mechanics.properties.PeakStressFactors;
+import org.taperwright.mechanics.properties.helix.HelicalAnalysis;
+import org.taperwright.mechanics.properties.helix.HelicalFactors;
+import org.taperwright.mechanics.properties.helix.PeakStressFactors;
 
 /** Every row of reference/helical.json up to a twist of 4. */
 class HelicalFactorsTest {
@@ -21,7 +21,6 @@ class HelicalFactorsTest {
     private static final String COUPLING = "coupling is small and only passed on: within 2 % of its own greatest value";
     private static final String PEAK =
             "peak stress: what is wanted; the reference's own two meshes differ by up to 1 %";
-    private static final double MOST_TWIST = 4;
 
     @TestFactory
     Stream<DynamicTest> everyStiffnessFactorIsTheReferences() {
@@ -29,27 +28,27 @@ class HelicalFactorsTest {
                 .map(name -> DynamicTest.dynamicTest(name, () -> {
                     JsonNode section =
                             ReferenceFile.read("helical.json").get("table").get(name);
-                    HelicalAnalysis ours = HelicalAnalysis.of(
+                    HelicalFactors ours = HelicalAnalysis.of(
                             ReferenceOutline.named(name), section.get("nu").asDouble());
                     for (JsonNode row : section.get("rows")) {
                         double t = row.get("t").asDouble();
-                        if (t <= MOST_TWIST) {
-                            stiffness(name + ", t = " + t, row, ours.at(t), t <= 2);
+                        if (t <= HelicalFactors.LIMIT) {
+                            stiffness(name + ", t = " + t, row, ours, t);
                         }
                     }
                 }));
     }
 
-    private static void stiffness(String where, JsonNode row, HelicalFactors ours, boolean slight) {
-        double tolerance = slight ? 3e-3 : 1e-2;
-        String reason = slight ? SLIGHT : STRONG;
-        hold(where + ": bending", row.get("kEI"), ours.bending(), tolerance, reason);
-        hold(where + ": torsion at free length", row.get("kGJ_free_axial"), ours.torsion(), tolerance, reason);
-        hold(where + ": torsion at held length", row.get("kGJ_fixed_axial"), ours.torsionHeld(), tolerance, reason);
-        hold(where + ": extension", row.get("kEA_fixed_twist"), ours.extension(), tolerance, reason);
+    private static void stiffness(String where, JsonNode row, HelicalFactors ours, double t) {
+        double tolerance = t <= 2 ? 3e-3 : 1e-2;
+        String reason = t <= 2 ? SLIGHT : STRONG;
+        hold(where + ": bending", row.get("kEI"), ours.bending(t), tolerance, reason);
+        hold(where + ": torsion at free length", row.get("kGJ_free_axial"), ours.torsion(t), tolerance, reason);
+        hold(where + ": torsion at held length", row.get("kGJ_fixed_axial"), ours.torsionHeld(t), tolerance, reason);
+        hold(where + ": extension", row.get("kEA_fixed_twist"), ours.extension(t), tolerance, reason);
         double coupling = row.get("coupling_EA_twist").asDouble();
         double scale = 0.02 * 0.01 / Math.abs(coupling);
-        Findings.hold(STIFFNESS, where + ": coupling, E d³", coupling, ours.coupling(), scale, COUPLING);
+        Findings.hold(STIFFNESS, where + ": coupling, E d³", coupling, ours.coupling(t), scale, COUPLING);
     }
 
     private static void hold(String quantity, JsonNode expected, double ours, double tolerance, String reason) {
@@ -63,10 +62,10 @@ class HelicalFactorsTest {
                     JsonNode section = ReferenceFile.read("helical.json")
                             .get("peak_stress")
                             .get(name);
-                    HelicalAnalysis ours = HelicalAnalysis.of(ReferenceOutline.named(name), 0.3);
+                    HelicalFactors ours = HelicalAnalysis.of(ReferenceOutline.named(name), 0.3);
                     for (JsonNode row : section.get("rows")) {
                         double t = row.get("t").asDouble();
-                        stress(name + ", t = " + t, row, ours.peakStressAt(t));
+                        stress(name + ", t = " + t, row, ours.peakStress(t));
                     }
                 }));
     }

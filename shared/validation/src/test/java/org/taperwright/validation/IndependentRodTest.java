@@ -41,7 +41,7 @@ class IndependentRodTest {
     @MethodSource("bending")
     void aRodBentToFortyFiveDegreesCarriesTheReferencesMoment(JsonNode row) {
         Design design = design(row);
-        BendingResult result = BendingTest.run(design, alloy(row), BladeSections.of(design));
+        BendingResult result = BendingTest.run(design, elastic(row), BladeSections.of(design));
         JsonNode expected = row.get("elastica45");
         hold(row, "moment at 45°, N·mm", expected.get("M_clamp"), result.momentNmm(), BENDING);
         hold(row, "force at 45°, N", expected.get("F"), result.forceN(), BENDING);
@@ -52,7 +52,7 @@ class IndependentRodTest {
     @MethodSource("bending")
     void aRodBentToTwentyFiveDegreesCarriesTheReferencesMoment(JsonNode row) {
         Design design = design(row);
-        double moment = BendingTest.momentNmm(design, alloy(row), BladeSections.of(design), 25);
+        double moment = BendingTest.momentNmm(design, elastic(row), BladeSections.of(design), 25);
         hold(row, "moment at 25°, N·mm", row.get("elastica25").get("M_clamp"), moment, BENDING);
     }
 
@@ -112,6 +112,11 @@ class IndependentRodTest {
                 row.get("section").asText(),
                 row.get("d0").asDouble(),
                 row.get("taper").asDouble());
+    }
+
+    /** Never yields. */
+    private static Alloy elastic(JsonNode row) {
+        return ReferenceDesigns.alloy(row.get("E").asDouble(), 0.3, 1e9);
     }
 
     private static Alloy alloy(JsonNode row) {

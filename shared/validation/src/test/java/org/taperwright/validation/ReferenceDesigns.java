@@ -13,6 +13,7 @@ import org.taperwright.mechanics.design.TaperSegment;
 import org.taperwright.mechanics.design.Tip;
 import org.taperwright.mechanics.design.TipKind;
 import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.section.Hand;
 import org.taperwright.mechanics.section.SectionShape;
 
@@ -53,8 +54,41 @@ final class ReferenceDesigns {
         return SHAPES.get(section);
     }
 
-    /** A linear alloy. */
+    /** An alloy that follows Hooke's law up to a yield. */
     static Alloy alloy(double youngMpa, double poisson, double yieldMpa) {
+        return alloy(
+                youngMpa,
+                poisson,
+                yieldMpa,
+                "hardening",
+                Map.of(
+                        "hardeningMpa",
+                        Reading.of(0),
+                        "shearStrengthMpa",
+                        Reading.of(0),
+                        "fractureShearStrain",
+                        Reading.of(1)));
+    }
+
+    /** The trilinear alloy of the reference values: 36 GPa to 1.2 %, 500 MPa to 5 %, 20 GPa beyond. */
+    static Alloy trilinear(double asymmetry) {
+        return alloy(
+                36_000,
+                0.3,
+                432,
+                "superelastic",
+                Map.of(
+                        "plateauEndStrain", Reading.of(0.05),
+                        "plateauMpa", Reading.of(500),
+                        "martensiteMpa", Reading.of(20_000),
+                        "martensiteYieldMpa", Reading.of(1e6),
+                        "asymmetry", Reading.of(asymmetry),
+                        "shearStrengthMpa", Reading.of(1e6),
+                        "fractureShearStrain", Reading.of(1)));
+    }
+
+    private static Alloy alloy(
+            double youngMpa, double poisson, double yieldMpa, String law, Map<String, Reading> constants) {
         return new Alloy(
                 "reference",
                 "Reference",
@@ -64,8 +98,10 @@ final class ReferenceDesigns {
                 yieldMpa,
                 new Band(yieldMpa, yieldMpa),
                 2 * yieldMpa,
+                law,
+                constants,
                 false,
                 "reference values",
-                "linear");
+                "as the reference says");
     }
 }

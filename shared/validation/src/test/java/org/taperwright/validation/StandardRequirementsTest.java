@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Locale;
+import java.util.StringJoiner;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.BendingTest;
@@ -53,6 +57,45 @@ class StandardRequirementsTest {
                 BendingTest.run(file, Alloys.find("niti-superelastic").orElseThrow(), BladeSections.of(file));
         assertThat(result.momentNmm())
                 .isLessThan(0.5 * result.limit().orElseThrow().valueNmm());
+    }
+
+    /**
+     * Torque and angle at fracture beside the least that the table asks. The constants of fracture are not fitted to it,
+     * so both outcomes are noted; asserted is only that the torque lies within the order of the table.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "square, stainless-steel",
+        "triangle, stainless-steel",
+        "square, niti-superelastic",
+        "square, niti-martensitic"
+    })
+    void fractureIsSetBesideTheTableWithItsDisagreements(String section, String alloyId) {
+        Alloy alloy = Alloys.find(alloyId).orElseThrow();
+        StringJoiner rows = new StringJoiner("; ");
+        for (int size : new int[] {15, 20, 25, 30, 35, 40}) {
+            Design file = file(section, size);
+            TwistingResult result = TwistingTest.run(file, alloy, BladeSections.of(file));
+            double asked = result.limit().orElseThrow().valueNmm();
+            double angle = StandardLimits.leastAngleDeg(file).orElseThrow();
+            assertThat(result.fractureTorqueNmm()).isBetween(asked / 3, asked * 3);
+            assertThat(result.weakestLevelMm()).isEqualTo(TwistingTest.HELD_MM);
+            rows.add(String.format(
+                    Locale.ROOT,
+                    "size %d: %.2f N·mm of %.2f (%s), %.0f° of %.0f° (%s)",
+                    size,
+                    result.fractureTorqueNmm(),
+                    asked,
+                    result.fractureTorqueNmm() >= asked ? "met" : "not met",
+                    result.fractureAngleDeg(),
+                    angle,
+                    result.fractureAngleDeg() >= angle ? "met" : "not met"));
+        }
+        Findings.remark(
+                "ISO 3630-1:1992 / ANSI/ADA 28, K-type files (from memory, medium confidence)",
+                "Fracture in twisting, " + section + ", " + alloy.label() + " (ours, of the least asked): " + rows
+                        + ". The angle hangs on the shear strain at fracture, known with low confidence (0.6 to 1.5 for "
+                        + "stainless steel); it is not fitted.");
     }
 
     private static Design file(String section, int size) {

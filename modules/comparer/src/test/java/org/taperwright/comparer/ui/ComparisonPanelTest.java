@@ -63,14 +63,15 @@ class ComparisonPanelTest {
                 .isEqualTo(Shown.number(assessed.assessment().bending().momentNmm()));
     }
 
-    /** Euler–Bernoulli: with a linear law the moment at a given shape is proportional to Young's modulus alone. */
+    /** Saint-Venant: with the same shape, straight or turned, the elastic twist goes with one over the shear modulus; the
+     * factor of the turning hangs on Poisson's ratio, 0.29 and 0.33 here, by less than 1 %. */
     @Test
-    void flexibility_of_the_same_shape_goes_with_one_over_youngs_modulus() {
-        double steel = Alloys.find("stainless-steel").orElseThrow().youngMpa();
-        double niti = Alloys.find("niti-superelastic").orElseThrow().youngMpa();
+    void torsional_stiffness_of_the_same_shape_goes_with_the_shear_modulus() {
+        double steel = Alloys.find("stainless-steel").orElseThrow().shearModulusMpa();
+        double niti = Alloys.find("niti-superelastic").orElseThrow().shearModulusMpa();
 
-        assertThat(cell("flexibility", "Flexibility", 1).ratio().orElseThrow())
-                .isCloseTo(steel / niti, within(1e-6 * steel / niti));
+        assertThat(cell("torsional-stiffness", "Torsional stiffness", 1).ratio().orElseThrow())
+                .isCloseTo(niti / steel, within(0.01 * niti / steel));
     }
 
     @Test

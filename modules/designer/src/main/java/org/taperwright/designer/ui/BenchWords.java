@@ -16,7 +16,7 @@ final class BenchWords {
     }
 
     static String twisting(TwistingResult result) {
-        return torque(result.plasticTorqueNmm()) + " fully plastic" + limit(result.limit());
+        return "breaks at " + torque(result.fractureTorqueNmm()) + " (estimate)" + limit(result.limit());
     }
 
     private static String limit(Optional<StandardLimit> limit) {

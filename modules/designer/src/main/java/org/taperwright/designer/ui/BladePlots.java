@@ -1,5 +1,6 @@
 package org.taperwright.designer.ui;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.taperwright.mechanics.assessment.Assessment;
@@ -42,10 +43,13 @@ record BladePlots(Assessment assessment, SeriesLook look, double levelMm) {
         return bench("Angle of the chord", "Moment at the clamp", result.curve(), result.limit());
     }
 
-    /** Torque against the angle of twist. */
+    /** Torque against the angle of twist, up to fracture. */
     Plot twisting() {
         TwistingResult result = assessment.twisting();
-        return bench("Angle of twist", "Torque", result.curve(), result.limit());
+        Plot plot = bench("Angle of twist", "Torque", result.curve(), result.limit());
+        List<Plot.Rule> rules = new ArrayList<>(plot.rules());
+        rules.add(new Plot.Rule("fracture", Plot.Run.ACROSS, result.fractureTorqueNmm() / NMM_PER_NCM));
+        return new Plot(plot.x(), plot.y(), plot.curves(), plot.bands(), rules);
     }
 
     private Plot along(String title, String unit, List<Plot.Curve> curves) {

@@ -4,16 +4,15 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
-import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
+import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.CopyMenu;
 import org.taperwright.workbench.ui.DataTable;
@@ -33,7 +32,7 @@ final class NumbersPane extends JPanel {
     private final Rows model = new Rows();
     private final Heading heading = new Heading("Numbers");
     private transient List<Metric> metrics = Metrics.all();
-    private transient Optional<Assessment> assessment = Optional.empty();
+    private transient List<Reading> readings = List.of();
     private boolean outdated;
 
     NumbersPane() {
@@ -59,11 +58,11 @@ final class NumbersPane extends JPanel {
         add(scroll, BorderLayout.CENTER);
     }
 
-    /** Shows an assessment; an outdated one is marked. */
-    void show(Optional<Assessment> shown, boolean old) {
-        assessment = shown;
+    /** Shows what each metric reads, in the metrics' order; outdated readings are marked. */
+    void show(List<Reading> shown, boolean old) {
+        readings = shown;
         outdated = old;
-        heading.setText(old && shown.isPresent() ? "Numbers (outdated)" : "Numbers");
+        heading.setText(old && !shown.isEmpty() ? "Numbers (outdated)" : "Numbers");
         model.fireTableDataChanged();
     }
 
@@ -92,7 +91,13 @@ final class NumbersPane extends JPanel {
                 return null;
             }
             Metric metric = metrics.get(row);
-            return "<html><div style='width:300px'><b>" + metric.label() + "</b><br>" + metric.explanation() + "<br>"
+            String band = readings.get(row)
+                    .band()
+                    .map(b -> "5 to 95 %: " + Shown.number(b.low()) + " to " + Shown.number(b.high()) + " "
+                            + metric.unit() + "<br>")
+                    .orElse("");
+            return "<html><div style='width:300px'><b>" + metric.label() + "</b><br>" + band + metric.explanation()
+                    + "<br>"
                     + StandingMark.explanation(metric.standing()) + "<br>Source: " + metric.source() + "</div></html>";
         }
     }
@@ -120,7 +125,7 @@ final class NumbersPane extends JPanel {
     private final class Rows extends AbstractTableModel {
         @Override
         public int getRowCount() {
-            return assessment == null || assessment.isEmpty() ? 0 : metrics.size();
+            return readings == null ? 0 : readings.size();
         }
 
         @Override
@@ -138,7 +143,7 @@ final class NumbersPane extends JPanel {
             Metric metric = metrics.get(row);
             return switch (column) {
                 case 0 -> metric.label();
-                case VALUE -> metric.read(assessment.orElseThrow()).value();
+                case VALUE -> readings.get(row).value();
                 case 2 -> metric.unit();
                 default -> metric.standing().word();
             };

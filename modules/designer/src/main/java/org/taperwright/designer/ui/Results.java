@@ -7,10 +7,13 @@ import java.util.function.Consumer;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
+import org.taperwright.mechanics.comparison.Metrics;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
+import org.taperwright.mechanics.work.Progress;
 import org.taperwright.workbench.api.Desk;
 
 /**
@@ -27,15 +30,37 @@ final class Results {
      * What is known at the moment.
      *
      * @param assessment the last one that could be made of this design
+     * @param readings what each metric reads of it, in the metrics' order
      * @param outdated whether the design has changed since
      * @param faults what is impossible or unusual about the design as it stands
      * @param trouble why there is no newer assessment, where that is not by the design's faults; may be empty
      */
-    record State(Optional<Assessment> assessment, boolean outdated, List<Fault> faults, String trouble) {
-        static final State EMPTY = new State(Optional.empty(), false, List.of(), "");
+    record State(
+            Optional<Assessment> assessment,
+            List<Reading> readings,
+            boolean outdated,
+            List<Fault> faults,
+            String trouble) {
+        static final State EMPTY = new State(Optional.empty(), List.of(), false, List.of(), "");
 
         State {
+            readings = List.copyOf(readings);
             faults = List.copyOf(faults);
+        }
+    }
+
+    /** What the background makes: the assessment, and what each metric reads of it, which samples for its band. */
+    private record Computed(AssessmentResult result, List<Reading> readings) {
+        static Computed of(Design design, Progress progress) {
+            AssessmentResult result = Assessments.of(design, progress);
+            if (result instanceof AssessmentResult.Assessed assessed) {
+                return new Computed(
+                        result,
+                        Metrics.all().stream()
+                                .map(metric -> metric.read(assessed.assessment()))
+                                .toList());
+            }
+            return new Computed(result, List.of());
         }
     }
 
@@ -64,37 +89,39 @@ final class Results {
             return;
         }
         if (state.assessment().isPresent()) {
-            become(new State(state.assessment(), true, state.faults(), ""));
+            become(new State(state.assessment(), state.readings(), true, state.faults(), ""));
         }
-        desk.compute(this, "Assess " + design.name(), progress -> Assessments.of(design, progress), outcome -> {
+        desk.compute(this, "Assess " + design.name(), progress -> Computed.of(design, progress), outcome -> {
             if (subject.filter(asked::equals).isPresent()) {
                 become(next(outcome));
             }
         });
     }
 
-    private State next(Outcome<AssessmentResult> outcome) {
-        if (outcome instanceof Outcome.Current<AssessmentResult> current) {
+    private State next(Outcome<Computed> outcome) {
+        if (outcome instanceof Outcome.Current<Computed> current) {
             return known(current.value(), false);
         }
-        if (outcome instanceof Outcome.Outdated<AssessmentResult> outdated) {
+        if (outcome instanceof Outcome.Outdated<Computed> outdated) {
             return known(outdated.value(), true);
         }
-        String trouble = outcome instanceof Outcome.Failed<AssessmentResult> failed
+        String trouble = outcome instanceof Outcome.Failed<Computed> failed
                 ? "Not computed: " + failed.reason()
                 : "The computation was stopped; any change starts it again.";
-        return new State(state.assessment(), true, state.faults(), trouble);
+        return new State(state.assessment(), state.readings(), true, state.faults(), trouble);
     }
 
-    private State known(AssessmentResult result, boolean outdated) {
+    private State known(Computed computed, boolean outdated) {
+        AssessmentResult result = computed.result();
         if (result instanceof AssessmentResult.Assessed assessed) {
             return new State(
                     Optional.of(assessed.assessment()),
+                    computed.readings(),
                     outdated,
                     assessed.assessment().remarks(),
                     "");
         }
-        return new State(state.assessment(), true, ((AssessmentResult.Refused) result).faults(), "");
+        return new State(state.assessment(), state.readings(), true, ((AssessmentResult.Refused) result).faults(), "");
     }
 
     private void become(State next) {

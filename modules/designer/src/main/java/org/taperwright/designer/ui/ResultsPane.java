@@ -28,7 +28,7 @@ final class ResultsPane extends JPanel implements Scrollable {
     private final PlotTile diameters = new PlotTile("design.diameters", "Diameter along the blade", Standing.COMPUTED);
     private final PlotTile stiffnesses =
             new PlotTile("design.stiffnesses", "Stiffness along the blade", Standing.COMPUTED);
-    private final PlotTile bending = new PlotTile("design.bending", "Bending test", Standing.COMPUTED);
+    private final PlotTile bending = new PlotTile("design.bending", "Bending test", Standing.ESTIMATE);
     private final PlotTile twisting = new PlotTile("design.twisting", "Twisting test", Standing.ESTIMATE);
     private transient Results.State state = Results.State.EMPTY;
 
@@ -52,7 +52,7 @@ final class ResultsPane extends JPanel implements Scrollable {
 
     private void show(Results.State now) {
         state = now;
-        numbers.show(now.assessment(), now.outdated());
+        numbers.show(now.readings(), now.outdated());
         checks.show(now.faults(), now.trouble());
         plots();
     }

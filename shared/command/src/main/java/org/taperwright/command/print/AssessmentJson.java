@@ -9,11 +9,13 @@ import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.bench.StandardLimit;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
+import org.taperwright.mechanics.fatigue.FatigueResult;
 import org.taperwright.mechanics.properties.ProfilePoint;
 import org.taperwright.mechanics.properties.SectionProperties;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.section.Edge;
+import org.taperwright.mechanics.uncertainty.LatinHypercube;
 
 /** Assessments as JSON for programs: form {@code taperwright/assessments}. */
 public final class AssessmentJson {
@@ -39,6 +41,7 @@ public final class AssessmentJson {
             assessment.profile().points().forEach(point -> point(point, out));
             out.endList();
             bench(assessment, json);
+            fatigue(assessment.fatigue(), out);
             metrics(assessment, json);
             out.endObject();
         }
@@ -110,12 +113,42 @@ public final class AssessmentJson {
         json.computed("moment45", assessment.bending().momentNmm(), "N·mm");
         json.computed("force45", assessment.bending().forceN(), "N");
         json.computed("endSlope45", assessment.bending().endSlopeDeg(), "°");
+        json.computed("greatestStrain45", 100 * assessment.bending().greatestStrain(), "%");
+        json.computed("greatestStrainLevel", assessment.bending().strainLevelMm(), "mm");
+        assessment
+                .bending()
+                .setDeg()
+                .ifPresent(set -> json.quantity("set45", set, "°", Standing.ESTIMATE, Optional.empty()));
         limit(assessment.bending().limit(), out);
         out.endObject();
         out.name("twisting").beginObject(false);
         json.computed("twistPerTorque", assessment.twisting().twistRadPerNmm(), "rad/N·mm");
         json.computed("weakestLevel", assessment.twisting().weakestLevelMm(), "mm");
+        estimate("fracture-torque", "torqueAtFracture", assessment, json);
+        estimate("fracture-angle", "angleAtFracture", assessment, json);
         limit(assessment.twisting().limit(), out);
+        out.endObject();
+    }
+
+    /** What a metric reads, with its band. */
+    private static void estimate(String metric, String name, Assessment assessment, ResultJson json) {
+        Metrics.find(metric).ifPresent(known -> {
+            Reading reading = known.read(assessment);
+            json.quantity(name, reading.value(), known.unit(), known.standing(), reading.band());
+        });
+    }
+
+    private static void fatigue(FatigueResult fatigue, JsonWriter out) {
+        out.name("fatigue").beginObject(false);
+        out.name("standing").text(Standing.ESTIMATE.word());
+        out.name("tubeAngleDeg").number(fatigue.tube().angleDeg());
+        out.name("tubeRadiusMm").number(fatigue.tube().radiusMm());
+        out.name("speedRpm").number(fatigue.speedRpm());
+        out.name("unbroken").flag(fatigue.unbroken());
+        out.name("extrapolated").flag(fatigue.extrapolated());
+        out.name("bandSamples").number(LatinHypercube.SAMPLES);
+        out.name("bandSeed").number(LatinHypercube.SEED);
+        out.name("source").text(fatigue.source());
         out.endObject();
     }
 

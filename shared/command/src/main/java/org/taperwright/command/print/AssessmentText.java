@@ -10,6 +10,7 @@ import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.Metrics;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.fatigue.FatigueResult;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Shown;
@@ -36,9 +37,10 @@ public final class AssessmentText {
             page.table(SectionTables.edges(assessment));
             page.part("Along the blade");
             page.table(BladeTable.of(assessment.profile()));
-            page.part("Bench tests clamped 3 mm from the tip, and cutting by geometry alone");
+            page.part("Bench tests clamped 3 mm from the tip, cutting, and turning in a curve");
             page.table(metrics(assessment));
             limits(assessment, page);
+            fatigue(assessment.fatigue(), page);
         }
         return page.finished();
     }
@@ -87,11 +89,31 @@ public final class AssessmentText {
         page.line("");
         page.line("Bending at 45°: " + Shown.benchMoment(assessment.bending().momentNmm()) + ", by a force of "
                 + Shown.number(assessment.bending().forceN()) + " N");
+        page.line("  Greatest strain " + Shown.number(100 * assessment.bending().greatestStrain()) + " %, "
+                + Shown.mm(assessment.bending().strainLevelMm()) + " from the tip"
+                + (assessment.bending().setDeg().isPresent()
+                        ? "; it stays bent by "
+                                + Shown.number(assessment.bending().setDeg().getAsDouble()) + "° (estimate)"
+                        : "; it springs back"));
         limit(assessment.bending().limit(), page);
         page.line("Twisting: fully plastic at "
-                + Shown.benchMoment(assessment.twisting().plasticTorqueNmm()) + ", weakest "
+                + Shown.benchMoment(assessment.twisting().plasticTorqueNmm()) + "; fracture (estimate) at "
+                + Shown.benchMoment(assessment.twisting().fractureTorqueNmm()) + " after "
+                + Shown.number(assessment.twisting().fractureAngleDeg()) + "°, "
                 + Shown.mm(assessment.twisting().weakestLevelMm()) + " from the tip");
         limit(assessment.twisting().limit(), page);
+    }
+
+    private static void fatigue(FatigueResult fatigue, Page page) {
+        page.line("Turning in a tube of " + Shown.degrees(fatigue.tube().angleDeg()) + " on "
+                + Shown.mm(fatigue.tube().radiusMm()) + ": fracture after "
+                + (fatigue.unbroken() ? "at least " : "about ") + Shown.number(fatigue.cycles()) + " turns ("
+                + text(fatigue.band()) + "), " + Shown.number(fatigue.seconds()) + " s at "
+                + Shown.rpm(fatigue.speedRpm()) + ", " + Shown.mm(fatigue.levelMm()) + " from the tip");
+        if (fatigue.extrapolated()) {
+            page.line("  Extrapolated: the strain or the motion lies outside what the source tested.");
+        }
+        page.line("  (" + fatigue.source() + ")");
     }
 
     private static void limit(Optional<StandardLimit> limit, Page page) {

@@ -28,6 +28,8 @@ public final class ComparisonText {
         page.part("Values");
         page.table(cells(
                 comparison, true, (cell, datum) -> Shown.number(cell.reading().value())));
+        page.part("From 5 to 95 %, of the estimates and indices that have a band");
+        page.table(cells(banded(comparison), false, (cell, datum) -> band(cell)));
         page.part(
                 "Ratios to " + letter(comparison.datum()) + ", the datum (Δ: differences, where a ratio says nothing)");
         page.table(cells(comparison, false, ComparisonText::against));
@@ -56,6 +58,24 @@ public final class ComparisonText {
                     design.motion().word());
         }
         return table;
+    }
+
+    private static Comparison banded(Comparison comparison) {
+        return new Comparison(
+                comparison.columns(),
+                comparison.datum(),
+                comparison.rows().stream()
+                        .filter(row -> row.cells().stream()
+                                .anyMatch(cell -> cell.reading().band().isPresent()))
+                        .toList(),
+                comparison.undominated());
+    }
+
+    private static String band(ComparisonCell cell) {
+        return cell.reading()
+                .band()
+                .map(band -> Shown.number(band.low()) + " to " + Shown.number(band.high()))
+                .orElse(NONE);
     }
 
     private static String against(ComparisonCell cell, ComparisonCell datum) {

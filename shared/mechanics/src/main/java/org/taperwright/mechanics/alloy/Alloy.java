@@ -1,9 +1,12 @@
 package org.taperwright.mechanics.alloy;
 
+import java.util.Map;
+import java.util.TreeMap;
 import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.quantity.Reading;
 
 /**
- * An alloy with the constants that a linear law needs; further laws stand beside it.
+ * An alloy: elastic constants and strengths, and the stress law that it follows beyond the elastic range.
  *
  * @param id identifier in the JSON form
  * @param label name for people
@@ -13,6 +16,8 @@ import org.taperwright.mechanics.quantity.Band;
  * @param yieldMpa tensile yield or plateau stress, MPa
  * @param yieldBand 5 to 95 % of it, MPa
  * @param ultimateMpa tensile strength, MPa
+ * @param law identifier of its {@link StressLaw}
+ * @param constants what that law needs, by name, each with its 5 to 95 % band
  * @param superelastic whether it is a nickel-titanium alloy (twisting the blank is then unusual)
  * @param source where the numbers come from and how they are known
  * @param validity where they hold
@@ -26,9 +31,62 @@ public record Alloy(
         double yieldMpa,
         Band yieldBand,
         double ultimateMpa,
+        String law,
+        Map<String, Reading> constants,
         boolean superelastic,
         String source,
         String validity) {
+    public Alloy {
+        constants = java.util.Collections.unmodifiableMap(new TreeMap<>(constants));
+    }
+
+    /** The same alloy with another modulus and yield, within its bands. */
+    public Alloy with(double otherYoungMpa, double otherYieldMpa) {
+        return new Alloy(
+                id,
+                label,
+                otherYoungMpa,
+                youngBand,
+                poisson,
+                otherYieldMpa,
+                yieldBand,
+                ultimateMpa,
+                law,
+                constants,
+                superelastic,
+                source,
+                validity);
+    }
+
+    /** A constant of the law. */
+    public double constant(String name) {
+        Reading constant = constants.get(name);
+        if (constant == null) {
+            throw new IllegalArgumentException("alloy " + id + " gives no " + name);
+        }
+        return constant.value();
+    }
+
+    /** Stress against strain. */
+    public StressCurve tension() {
+        return stressLaw().tension(this);
+    }
+
+    /** Shear stress against shear strain. */
+    public StressCurve shear() {
+        return stressLaw().shear(this);
+    }
+
+    /** Whether it returns to its shape when unloaded, rather than keep what went beyond its elastic range. */
+    public boolean springsBack() {
+        return stressLaw().springsBack();
+    }
+
+    private StressLaw stressLaw() {
+        return StressLaws.find(law)
+                .orElseThrow(() -> new IllegalArgumentException("alloy " + id + " names no known law: " + law));
+    }
+
     /** Shear modulus {@code E / (2 (1 + nu))}, MPa. */
     public double shearModulusMpa() {
         return youngMpa / (2 * (1 + poisson));

@@ -6,6 +6,7 @@ import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.TwistingResult;
 import org.taperwright.mechanics.cutting.CuttingGeometry;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.fatigue.FatigueResult;
 import org.taperwright.mechanics.properties.BladeProfile;
 import org.taperwright.mechanics.work.Fault;
 
@@ -20,6 +21,7 @@ import org.taperwright.mechanics.work.Fault;
  * @param bending the bending test
  * @param twisting the twisting test
  * @param cutting the edges at work
+ * @param fatigue turning in the usual tube
  */
 public record Assessment(
         Design design,
@@ -29,7 +31,8 @@ public record Assessment(
         BladeProfile profile,
         BendingResult bending,
         TwistingResult twisting,
-        CuttingGeometry cutting) {
+        CuttingGeometry cutting,
+        FatigueResult fatigue) {
     public Assessment {
         remarks = List.copyOf(remarks);
         stations = List.copyOf(stations);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.BendingTest;
 import org.taperwright.mechanics.bench.TwistingTest;
 import org.taperwright.mechanics.bench.Unsolved;
@@ -12,6 +13,8 @@ import org.taperwright.mechanics.cutting.CuttingGeometries;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.DesignChecks;
 import org.taperwright.mechanics.design.SectionStation;
+import org.taperwright.mechanics.fatigue.Fatigue;
+import org.taperwright.mechanics.fatigue.Tube;
 import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.properties.Profiles;
 import org.taperwright.mechanics.properties.SectionAnalysis;
@@ -72,15 +75,18 @@ public final class Assessments {
         }
         progress.at(0.6, "bench tests");
         progress.check();
+        BendingResult bending = BendingTest.run(design, alloy, sections);
+        StrainRemark.on(bending, alloy).ifPresent(remarks::add);
         Assessment assessment = new Assessment(
                 design,
                 alloy,
                 remarks,
                 stations,
                 Profiles.of(design, alloy, sections),
-                BendingTest.run(design, alloy, sections),
+                bending,
                 TwistingTest.run(design, alloy, sections),
-                CuttingGeometries.of(design, sections));
+                CuttingGeometries.of(design, sections),
+                Fatigue.in(Tube.USUAL, design, alloy, Fatigue.USUAL_RPM));
         progress.at(1, "done");
         return assessment;
     }

@@ -5,9 +5,10 @@ package org.taperwright.mechanics.bench;
  * of a {@link RodGrid}.
  */
 interface CurvatureLaw {
-    /** Curvature, 1/mm, under a moment in N mm. */
-    double curvature(int node, double momentNmm);
-
-    /** Its derivative by the moment, 1/(N mm^2). */
-    double compliance(int node, double momentNmm);
+    /**
+     * Writes the curvature, 1/mm, and its derivative by the moment, 1/(N mm^2), under a moment in N mm.
+     *
+     * @param answer two places
+     */
+    void at(int node, double momentNmm, double[] answer);
 }

@@ -15,6 +15,7 @@ final class RodMarch {
     private static final int X = 1;
     private static final int Y = 2;
     private static final int SIZE = 9;
+    private static final double[] NOWHERE = new double[0];
 
     private final RodGrid grid;
     private final CurvatureLaw law;
@@ -24,13 +25,20 @@ final class RodMarch {
     private final double[] trial = new double[SIZE];
     private final double[] rate = new double[SIZE];
     private final double[] sum = new double[SIZE];
+    private final double[] bend = new double[2];
 
     RodMarch(RodGrid grid, CurvatureLaw law) {
         this.grid = grid;
         this.law = law;
     }
 
+    /** Runs from the load to the clamp. */
     void run(double alpha, double force) {
+        run(alpha, force, NOWHERE);
+    }
+
+    /** Runs from the load to the clamp and writes the arm of the force at every node, where there is room for it. */
+    void run(double alpha, double force, double[] arm) {
         java.util.Arrays.fill(state, 0);
         state[THETA] = alpha;
         state[3 * ALPHA + THETA] = 1;
@@ -43,8 +51,15 @@ final class RodMarch {
             rates(trial, 3 * step + 1, force);
             gather(h, 2, false);
             rates(trial, 3 * step + 2, force);
+            double before = state[X];
+            double slopeBefore = state[THETA];
             for (int i = 0; i < SIZE; i++) {
                 state[i] += h / 6 * (sum[i] + rate[i]);
+            }
+            if (arm.length > 0) {
+                arm[3 * step] = before;
+                arm[3 * step + 1] = (before + state[X]) / 2 + h / 8 * (Math.cos(slopeBefore) - Math.cos(state[THETA]));
+                arm[3 * step + 2] = state[X];
             }
         }
     }
@@ -60,8 +75,9 @@ final class RodMarch {
         double sin = Math.sin(at[THETA]);
         double cos = Math.cos(at[THETA]);
         double moment = force * at[X];
-        double compliance = law.compliance(node, moment);
-        rate[THETA] = -law.curvature(node, moment);
+        law.at(node, moment, bend);
+        double compliance = bend[1];
+        rate[THETA] = -bend[0];
         rate[X] = cos;
         rate[Y] = sin;
         for (int by = ALPHA; by <= FORCE; by++) {

@@ -1,5 +1,6 @@
 package org.taperwright.mechanics.bench;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.design.Design;
@@ -7,70 +8,76 @@ import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.properties.SectionProperties;
 
 /**
- * The twisting test: the tip's last 3 mm held, the instrument turned where its handle begins.
+ * The twisting test: the tip's last 3 mm held, the instrument turned where its handle begins, up to fracture.
  *
  * <pre>twist per torque = integral of 1 / (G J d^4)
  * first yield      = least of  k d^3 / c      over the free levels
- * fully plastic    = least of  k d^3 t_p      over the free levels</pre>
+ * fully plastic    = least of  k d^3 t_p      over the free levels
+ * fracture         = least of  d^3 t_f        over the free levels
+ * angle            = integral of  theta(T / d^3) / d</pre>
  *
- * with the shear yield k by von Mises, the section's peak-shear factor c and its sand-heap factor t_p. Validity: no
- * hardening and no warping restraint; of a superelastic alloy the yield is the start of its plateau, so the fully plastic
- * torque is where the plateau has run through the section, below its strength. Source of the idea: ISO 3630-1; of the
- * formulas: Saint-Venant, Nadai.
+ * with the shear yield k by von Mises, the section's peak-shear factor c and its sand-heap factor t_p, and the torque-twist
+ * of each level by the alloy's shear curve, up to the torque t_f at which its most strained fibre breaks
+ * ({@link org.taperwright.mechanics.bench.response.TorqueTwist}). Validity: no warping restraint, no buckling; twisting
+ * with the turning sense of the flutes and against it are not told apart. Source of the idea: ISO 3630-1; of the formulas:
+ * Saint-Venant, Nadai.
  */
 public final class TwistingTest {
     /** Length held at the tip, mm. */
     public static final double HELD_MM = 3;
 
+    private static final int CURVE_POINTS = 24;
+
     private TwistingTest() {}
 
-    /** Twists a design. */
+    /** Twists a design to fracture. */
     public static TwistingResult run(Design design, Alloy alloy, BladeSections sections) {
-        BladeCompliance compliance = new BladeCompliance(design, alloy, sections);
-        RodGrid grid = RodGrid.between(design, HELD_MM, Math.max(design.lengthMm(), design.workingPartMm()));
-        double twist = twistPerTorque(grid, compliance.twisting(grid));
+        BladeTwist blade = BladeTwist.of(design, alloy, sections, HELD_MM, handleMm(design));
         double yield = Double.POSITIVE_INFINITY;
         double plastic = Double.POSITIVE_INFINITY;
-        double weakest = HELD_MM;
-        for (int node = 0; node < grid.nodes(); node++) {
-            double level = grid.levelMm(node);
-            SectionProperties section = compliance.section(level);
-            double strength = alloy.shearYieldMpa() * Math.pow(design.diameterMm(level), 3);
+        for (int node = 0; node < blade.nodes(); node++) {
+            SectionProperties section = blade.section(node);
+            double strength = alloy.shearYieldMpa() * Math.pow(blade.diameterMm(node), 3);
             yield = Math.min(yield, strength / section.peakShear());
-            if (strength * section.plasticTorque() < plastic) {
-                plastic = strength * section.plasticTorque();
-                weakest = Math.round(level * 1e6) / 1e6;
-            }
+            plastic = Math.min(plastic, strength * section.plasticTorque());
         }
+        int weakest = blade.weakestNode();
+        double fracture = blade.fractureTorqueNmm(weakest);
         return new TwistingResult(
-                twist, yield, plastic, weakest, curve(twist, yield, plastic), StandardLimits.leastTorque(design));
+                blade.elasticTwistRadPerNmm(),
+                yield,
+                plastic,
+                fracture,
+                Math.toDegrees(blade.angle(fracture)),
+                Math.round(blade.levelMm(weakest) * 1e6) / 1e6,
+                curve(blade, fracture),
+                StandardLimits.leastTorque(design));
+    }
+
+    /** Torque at fracture when the blade is bound up to a level: that of the weakest place from there on, N mm. */
+    public static double strengthNmm(Design design, Alloy alloy, BladeSections sections, double boundMm) {
+        BladeTwist blade = BladeTwist.of(design, alloy, sections, boundMm, handleMm(design));
+        return blade.fractureTorqueNmm(blade.weakestNode());
     }
 
     /** Elastic twist between two levels per torque, rad per N mm. */
     public static double twistRadPerNmm(
             Design design, Alloy alloy, BladeSections sections, double fromMm, double toMm) {
-        RodGrid grid = RodGrid.between(design, fromMm, toMm);
-        return twistPerTorque(grid, new BladeCompliance(design, alloy, sections).twisting(grid));
+        return BladeTwist.of(design, alloy, sections, fromMm, toMm).elasticTwistRadPerNmm();
     }
 
-    /** Simpson's rule on the grid's steps. */
-    private static double twistPerTorque(RodGrid grid, double[] compliance) {
-        double twist = 0;
-        for (int step = 0; step < grid.steps(); step++) {
-            int node = 3 * step;
-            twist += grid.lengthMm(step) / 6 * (compliance[node] + 4 * compliance[node + 1] + compliance[node + 2]);
+    private static double handleMm(Design design) {
+        return Math.max(design.lengthMm(), design.workingPartMm());
+    }
+
+    private static List<CurvePoint> curve(BladeTwist blade, double fracture) {
+        List<CurvePoint> curve = new ArrayList<>();
+        for (int i = 0; i <= CURVE_POINTS; i++) {
+            // closer together where the angle runs away
+            double left = 1 - (double) i / CURVE_POINTS;
+            double torque = fracture * (1 - left * left);
+            curve.add(new CurvePoint(Math.toDegrees(blade.angle(torque)), torque));
         }
-        return twist;
-    }
-
-    /** Elastic up to the fully plastic torque, then level, to one and a half times that angle. */
-    private static List<CurvePoint> curve(double twist, double yield, double plastic) {
-        double yieldDeg = Math.toDegrees(twist * yield);
-        double plasticDeg = Math.toDegrees(twist * plastic);
-        return List.of(
-                new CurvePoint(0, 0),
-                new CurvePoint(yieldDeg, yield),
-                new CurvePoint(plasticDeg, plastic),
-                new CurvePoint(1.5 * plasticDeg, plastic));
+        return curve;
     }
 }

@@ -15,9 +15,6 @@ import org.taperwright.mechanics.work.Fault;
  * their numbers run smoothly; before the first and after the last station they stay the same.
  */
 public final class BladeSections {
-    /** Sections between two stations whose helical factors are computed, both stations counted. */
-    private static final int HELICES = 5;
-
     private final Design design;
     private final double[] levels;
     private final Outline[] outlines;
@@ -26,11 +23,8 @@ public final class BladeSections {
     /** To the next station; empty where the section stays the same. */
     private final List<Optional<BlendedProperties>> blends = new ArrayList<>();
 
-    private final boolean helical;
-
-    private BladeSections(Design design, boolean helical) {
+    private BladeSections(Design design) {
         this.design = design;
-        this.helical = helical;
         int stations = design.sections().size();
         levels = new double[stations];
         outlines = new Outline[stations];
@@ -58,12 +52,7 @@ public final class BladeSections {
         if (!faults.isEmpty()) {
             throw new IllegalArgumentException(faults.get(0).sentence());
         }
-        return new BladeSections(design, true);
-    }
-
-    /** The same sections of a blade taken as straight: its {@link #helix} is one of factors 1. */
-    public BladeSections withoutHelix() {
-        return new BladeSections(design, false);
+        return new BladeSections(design);
     }
 
     /** What keeps the sections of a design from being drawn or worked on. */
@@ -129,30 +118,16 @@ public final class BladeSections {
         return Math.atan(Math.PI * design.diameterMm(levelMm) * turnsPerMm(levelMm));
     }
 
-    /** The helical factors along the blade; computed when asked for, then kept with the sections. */
-    public BladeHelix helix(double poisson) {
-        List<List<HelicalAnalysis>> stretches = new ArrayList<>();
-        for (int i = 0; helical && i < levels.length; i++) {
-            List<HelicalAnalysis> stretch = new ArrayList<>();
-            stretch.add(HelicalAnalysis.of(outlines[i], poisson));
-            for (int k = 1; blends.get(i).isPresent() && k < HELICES; k++) {
-                double share = (double) k / (HELICES - 1);
-                stretch.add(HelicalAnalysis.of(Sections.blend(outlines[i], outlines[i + 1], share), poisson));
-            }
-            stretches.add(stretch);
-        }
-        return new BladeHelix(this, stretches);
-    }
-
-    /** The station at or below a level; the first for a level below all. */
-    int stationBelow(double levelMm) {
-        return below(levelMm);
-    }
-
-    /** How far a level is from its station to the next, 0 to 1; 0 where the section stays the same. */
-    double shareAt(double levelMm) {
+    /** Stations passed on the way to a level, with the share of the blend that follows; whole where the section stays. */
+    double place(double levelMm) {
         int below = below(levelMm);
-        return blends.get(below).isEmpty() ? 0 : share(below, levelMm);
+        return blends.get(below).isEmpty() ? below : below + Math.min(1, share(below, levelMm));
+    }
+
+    /** The outline at such a place. */
+    Outline outlineAtPlace(double place) {
+        int below = (int) place;
+        return place == below ? outlines[below] : Sections.blend(outlines[below], outlines[below + 1], place - below);
     }
 
     private int below(double levelMm) {

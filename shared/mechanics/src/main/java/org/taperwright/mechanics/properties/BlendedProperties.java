@@ -6,6 +6,7 @@ import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import org.taperwright.mechanics.section.Outline;
 import org.taperwright.mechanics.section.Sections;
+import org.taperwright.mechanics.work.BoundedCache;
 
 /**
  * The numbers of the outlines between two others: computed at nine shares of the blend, curves by Akima's splines between

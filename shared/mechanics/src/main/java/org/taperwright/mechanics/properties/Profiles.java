@@ -11,7 +11,7 @@ import org.taperwright.mechanics.design.TaperSegment;
 
 /**
  * The blade along its length: a section's unit numbers scaled by the diameter there (areas by d^2, I and J by d^4,
- * plastic torque by d^3), bending and torsional stiffness times the helical factors of the flutes' twist.
+ * plastic torque by d^3), the stiffness with the turning of the flutes counted.
  */
 public final class Profiles {
     private static final double STEP_MM = 0.25;
@@ -21,15 +21,15 @@ public final class Profiles {
     /** The profile from the tip to the end of the working part, at even steps and wherever something changes. */
     public static BladeProfile of(Design design, Alloy alloy, BladeSections sections) {
         List<ProfilePoint> points = new ArrayList<>();
-        BladeHelix helix = sections.helix(alloy.poisson());
+        BladeStiffness stiffness = new BladeStiffness(design, sections, alloy.poisson());
         for (double level : levels(design)) {
-            points.add(point(design, alloy, sections, helix.at(level), level));
+            points.add(point(design, alloy, sections, stiffness, level));
         }
         return new BladeProfile(points);
     }
 
     private static ProfilePoint point(
-            Design design, Alloy alloy, BladeSections sections, HelicalFactors factors, double level) {
+            Design design, Alloy alloy, BladeSections sections, BladeStiffness stiffness, double level) {
         SectionProperties section = sections.at(level);
         double d = design.diameterMm(level);
         double square = d * d;
@@ -38,8 +38,8 @@ public final class Profiles {
                 level,
                 d,
                 section.area() * square,
-                alloy.youngMpa() * section.iMean() * factors.bending() * fourth,
-                alloy.shearModulusMpa() * section.torsionConstant() * factors.torsion() * fourth,
+                alloy.youngMpa() * stiffness.bending(level) * fourth,
+                alloy.shearModulusMpa() * stiffness.torsion(level) * fourth,
                 alloy.shearYieldMpa() * section.plasticTorque() * square * d,
                 section.core() * d,
                 section.chipSpace() * square,

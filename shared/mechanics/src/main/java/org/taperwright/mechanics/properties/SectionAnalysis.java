@@ -8,6 +8,7 @@ import org.taperwright.mechanics.properties.contour.SandHeap;
 import org.taperwright.mechanics.properties.torsion.TorsionAnalysis;
 import org.taperwright.mechanics.section.Outline;
 import org.taperwright.mechanics.section.Outlines;
+import org.taperwright.mechanics.work.BoundedCache;
 import org.taperwright.mechanics.work.Fault;
 
 /**

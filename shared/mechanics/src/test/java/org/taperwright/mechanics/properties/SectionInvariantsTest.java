@@ -15,8 +15,8 @@ import org.taperwright.mechanics.section.Outlines;
 
 /** What must hold for any section, by symmetry, scaling and the inequalities of torsion and plasticity. */
 class SectionInvariantsTest {
-    /** Two meshes of one section: each is good to 1e-4. */
-    private static final Percentage FIELD = withPercentage(0.02);
+    /** Two meshes of one section: each is good to 1e-4, of the thinnest sections to 3e-4. */
+    private static final Percentage FIELD = withPercentage(0.06);
     /** Two meshes of one section: each peak is good to 1 %. */
     private static final Percentage PEAK = withPercentage(2);
 

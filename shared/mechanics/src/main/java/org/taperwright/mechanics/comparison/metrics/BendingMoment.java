@@ -17,14 +17,14 @@ public final class BendingMoment extends DeclaredMetric {
                 20,
                 "N·mm",
                 Direction.LESS,
-                Standing.COMPUTED,
+                Standing.ESTIMATE,
                 "Moment at the clamp, 3 mm from the tip, when the chord to the load 17 mm further on stands at "
                         + "45 degrees.",
-                "Bending test after ISO 3630-1; large-deflection rod with the alloy's Young's modulus"));
+                "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress law"));
     }
 
     @Override
     public Reading read(Assessment assessment) {
-        return Reading.of(assessment.bending().momentNmm());
+        return new Reading(assessment.bending().momentNmm(), BendingBand.ofMoment(assessment));
     }
 }

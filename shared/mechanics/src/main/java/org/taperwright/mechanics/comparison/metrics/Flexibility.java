@@ -3,6 +3,7 @@ package org.taperwright.mechanics.comparison.metrics;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
 
@@ -17,14 +18,17 @@ public final class Flexibility extends DeclaredMetric {
                 10,
                 "1/(N·mm)",
                 Direction.MORE,
-                Standing.COMPUTED,
+                Standing.ESTIMATE,
                 "How readily the instrument bends: one over the moment that bends it to 45 degrees in the "
                         + "bending test.",
-                "Bending test after ISO 3630-1; large-deflection rod with the alloy's Young's modulus"));
+                "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress law; "
+                        + "band from its Young's modulus and yield"));
     }
 
     @Override
     public Reading read(Assessment assessment) {
-        return Reading.of(1 / assessment.bending().momentNmm());
+        return new Reading(
+                1 / assessment.bending().momentNmm(),
+                BendingBand.ofMoment(assessment).map(band -> new Band(1 / band.high(), 1 / band.low())));
     }
 }

@@ -1,4 +1,4 @@
-package org.taperwright.mechanics.properties;
+package org.taperwright.mechanics.properties.helix;
 
 /**
  * Peak stress of a twisted bar over that of the straight bar of the same section, Poisson's ratio and diameter, for the

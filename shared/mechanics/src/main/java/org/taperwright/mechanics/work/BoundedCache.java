@@ -1,4 +1,4 @@
-package org.taperwright.mechanics.properties;
+package org.taperwright.mechanics.work;
 
 import java.util.LinkedHashMap;
 import java.util.Map;

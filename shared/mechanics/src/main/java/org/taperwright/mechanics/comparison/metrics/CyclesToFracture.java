@@ -1,0 +1,31 @@
+package org.taperwright.mechanics.comparison.metrics;
+
+import java.util.Optional;
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.comparison.DeclaredMetric;
+import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.quantity.Standing;
+
+/** Turns to fracture in the usual tube; ten million stands for as many or more. */
+public final class CyclesToFracture extends DeclaredMetric {
+    /** For the service loader. */
+    public CyclesToFracture() {
+        super(new Declaration(
+                "cycles-to-fracture",
+                "Turns to fracture in a curve",
+                MetricGroup.FATIGUE,
+                10,
+                "",
+                Direction.MORE,
+                Standing.ESTIMATE,
+                "Turns to fracture in a tube of 60° on 5 mm by N = n (3 % / strain)^(1/beta), at most ten million.",
+                "Strain-life law of the alloy, from few published numbers; 60° on 5 mm: common practice, no source"));
+    }
+
+    @Override
+    public Reading read(Assessment assessment) {
+        return new Reading(
+                assessment.fatigue().cycles(), Optional.of(assessment.fatigue().band()));
+    }
+}

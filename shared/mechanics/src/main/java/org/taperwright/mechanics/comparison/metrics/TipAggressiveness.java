@@ -1,0 +1,48 @@
+package org.taperwright.mechanics.comparison.metrics;
+
+import java.util.Optional;
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.comparison.DeclaredMetric;
+import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.design.TipKind;
+import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.LatinHypercube;
+import org.taperwright.mechanics.uncertainty.Spread;
+
+/** How readily the tip cuts ahead: its share of cutting, times the slenderness of its cone against one of 75°. */
+public final class TipAggressiveness extends DeclaredMetric {
+    private static final double USUAL_DEG = 75;
+    private static final LatinHypercube CUBE = new LatinHypercube(1);
+
+    /** For the service loader. */
+    public TipAggressiveness() {
+        super(
+                new Declaration(
+                        "tip-aggressiveness",
+                        "Tip aggressiveness",
+                        MetricGroup.GUIDANCE,
+                        20,
+                        "",
+                        Direction.NEITHER,
+                        Standing.INDEX,
+                        "How readily the tip cuts ahead: its share of cutting, times the slenderness of its cone against one of 75°.",
+                        "Weights of active, semi-active and passive tips, as the trade orders them: common practice, no source"));
+    }
+
+    @Override
+    public Reading read(Assessment assessment) {
+        Spread weight = weight(assessment.design().tip().kind());
+        double cone = Math.tan(Math.toRadians(USUAL_DEG / 2))
+                / Math.tan(Math.toRadians(assessment.design().tip().angleDeg() / 2));
+        return new Reading(weight.middle() * cone, Optional.of(CUBE.band(shares -> weight.at(shares[0]) * cone)));
+    }
+
+    private static Spread weight(TipKind kind) {
+        return switch (kind) {
+            case ACTIVE -> Spread.even(0.8, 1.2);
+            case SEMI_ACTIVE -> Spread.even(0.3, 0.7);
+            case PASSIVE -> Spread.even(0, 0.2);
+        };
+    }
+}

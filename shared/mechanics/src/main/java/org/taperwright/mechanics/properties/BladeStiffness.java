@@ -1,0 +1,95 @@
+package org.taperwright.mechanics.properties;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.properties.helix.HelicalAnalysis;
+import org.taperwright.mechanics.properties.helix.HelicalFactors;
+import org.taperwright.mechanics.properties.helix.PeakStressFactors;
+
+/**
+ * What a blade's sections of unit diameter set against bending and twisting, the turning of the flutes counted: the
+ * harmonic mean of the principal second moments and J, each times its factor at {@code t = 2 pi d turns per mm}. Scales by
+ * d^4 and the modulus. Factors are computed only where the flutes turn; a design without flutes per mm is a straight bar.
+ * Between two stations factors are computed at the quarters of the blend and run straight between. Validity: the diameter
+ * changes little over a turn, and the bend is long against the pitch.
+ */
+public final class BladeStiffness {
+    private static final int QUARTERS = 4;
+
+    private final Design design;
+    private final BladeSections sections;
+    private final double poisson;
+    /** By quarters of the way from the first station; null until asked for. */
+    private final List<@Nullable HelicalFactors> known = new ArrayList<>();
+
+    /** The stiffness of a design's blade for a Poisson's ratio. */
+    public BladeStiffness(Design design, BladeSections sections, double poisson) {
+        this.design = design;
+        this.sections = sections;
+        this.poisson = poisson;
+        for (int i = 0; i <= QUARTERS * design.sections().size(); i++) {
+            known.add(null);
+        }
+    }
+
+    /** {@code t = 2 pi d turns per mm} at a level. */
+    public double turning(double levelMm) {
+        return 2 * Math.PI * design.diameterMm(levelMm) * sections.turnsPerMm(levelMm);
+    }
+
+    /** Second moment that carries bending, of the section of unit diameter. */
+    public double bending(double levelMm) {
+        return sections.at(levelMm).iMean() * factor(levelMm, true);
+    }
+
+    /** Torsion constant at no axial force, of the section of unit diameter. */
+    public double torsion(double levelMm) {
+        return sections.at(levelMm).torsionConstant() * factor(levelMm, false);
+    }
+
+    /** What the turning of the flutes multiplies the bending stiffness by at a level. */
+    public double bendingFactor(double levelMm) {
+        return factor(levelMm, true);
+    }
+
+    /** What the turning of the flutes multiplies the torsional stiffness by at a level. */
+    public double torsionFactor(double levelMm) {
+        return factor(levelMm, false);
+    }
+
+    /** What the turning of the flutes multiplies peak stresses by at a level, of the nearest section worked out. */
+    public PeakStressFactors peakStress(double levelMm) {
+        double t = turning(levelMm);
+        return t == 0
+                ? PeakStressFactors.STRAIGHT
+                : factors((int) Math.round(QUARTERS * sections.place(levelMm))).peakStress(t);
+    }
+
+    private double factor(double levelMm, boolean bends) {
+        double t = turning(levelMm);
+        if (t == 0) {
+            return 1;
+        }
+        double place = QUARTERS * sections.place(levelMm);
+        int below = (int) place;
+        double share = place - below;
+        double first = value(below, t, bends);
+        return share == 0 ? first : first + share * (value(below + 1, t, bends) - first);
+    }
+
+    private double value(int quarter, double t, boolean bends) {
+        HelicalFactors factors = factors(quarter);
+        return bends ? factors.bending(t) : factors.torsion(t);
+    }
+
+    private HelicalFactors factors(int quarter) {
+        HelicalFactors factors = known.get(quarter);
+        if (factors == null) {
+            factors = HelicalAnalysis.of(sections.outlineAtPlace((double) quarter / QUARTERS), poisson);
+            known.set(quarter, factors);
+        }
+        return factors;
+    }
+}

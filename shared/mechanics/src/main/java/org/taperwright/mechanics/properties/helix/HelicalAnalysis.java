@@ -1,0 +1,55 @@
+package org.taperwright.mechanics.properties.helix;
+
+import java.util.Optional;
+import org.taperwright.mechanics.properties.contour.Contour;
+import org.taperwright.mechanics.properties.contour.PlainOutline;
+import org.taperwright.mechanics.properties.mesh.MeshFineness;
+import org.taperwright.mechanics.properties.mesh.SectionMesh;
+import org.taperwright.mechanics.section.Outline;
+import org.taperwright.mechanics.work.BoundedCache;
+
+/**
+ * The helical factors of any outline by finite elements on its section: within 0.2 % for t up to 2 and 0.6 % for t up to 4
+ * over the whole space of the families. An outline of more than sixty corners is made plain first: a jagged line loses
+ * nothing by that, dozens of fins do. The last few results are kept.
+ */
+public final class HelicalAnalysis {
+    private static final int KEPT = 128;
+    private static final int MOST_CORNERS = 60;
+    private static final double[] FINER = {1, 0.7, 0.5};
+    private static final BoundedCache<Key, HelicalFactors> CACHE = new BoundedCache<>(KEPT);
+
+    private record Key(Outline outline, double poisson) {}
+
+    private HelicalAnalysis() {}
+
+    /**
+     * The factors.
+     *
+     * @param outline an outline that a section's analysis finds nothing impossible in
+     * @throws IllegalArgumentException for a Poisson's ratio outside 0 to 0.495, or an outline that crosses itself
+     */
+    public static HelicalFactors of(Outline outline, double poisson) {
+        if (!(poisson >= 0 && poisson <= 0.495)) {
+            throw new IllegalArgumentException("Poisson's ratio must lie between 0 and 0.495, not " + poisson);
+        }
+        return CACHE.get(new Key(outline, poisson), HelicalAnalysis::compute);
+    }
+
+    private static HelicalFactors compute(Key key) {
+        Contour contour = PlainOutline.of(Contour.of(key.outline), MOST_CORNERS);
+        Optional<HelicalFactors> found = Optional.empty();
+        for (double factor : FINER) {
+            found = found.or(() -> on(contour, factor, true, key.poisson));
+        }
+        return found.or(() -> on(contour, FINER[1], false, key.poisson))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "section: the outline crosses or touches itself; a simple outline is needed"));
+    }
+
+    private static Optional<HelicalFactors> on(Contour contour, double factor, boolean bent, double poisson) {
+        return SectionMesh.of(contour, MeshFineness.HELIX.times(factor), bent)
+                .flatMap(mesh -> TwistedBar.on(mesh, poisson))
+                .flatMap(HelicalFactors::of);
+    }
+}
