@@ -40,8 +40,8 @@ public record Alloy(
         constants = java.util.Collections.unmodifiableMap(new TreeMap<>(constants));
     }
 
-    /** The same alloy with another modulus and yield, within its bands. */
-    public Alloy with(double otherYoungMpa, double otherYieldMpa) {
+    /** The same alloy with another modulus, another yield and other constants of its law. */
+    Alloy with(double otherYoungMpa, double otherYieldMpa, Map<String, Reading> otherConstants) {
         return new Alloy(
                 id,
                 label,
@@ -52,7 +52,7 @@ public record Alloy(
                 yieldBand,
                 ultimateMpa,
                 law,
-                constants,
+                otherConstants,
                 superelastic,
                 source,
                 validity);

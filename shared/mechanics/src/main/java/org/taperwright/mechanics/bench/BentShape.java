@@ -43,7 +43,8 @@ final class BentShape {
         double[] elastic = new double[2];
         for (int node = 0; node < left.length; node++) {
             law.at(node, 0, elastic);
-            left[node] = curvature(node) - momentNmm(node) * elastic[1];
+            // loading adds to the elastic curvature; the table of curvatures may fall short of it by its interpolation
+            left[node] = Math.max(0, curvature(node) - momentNmm(node) * elastic[1]);
         }
         double slope = 0;
         double x = 0;

@@ -53,9 +53,7 @@ public final class Comparisons {
     private static double[] values(String metricId, List<Assessment> columns) {
         Metric metric = Metrics.find(metricId)
                 .orElseThrow(() -> new IllegalStateException("no metric is registered as " + metricId));
-        return columns.stream()
-                .mapToDouble(column -> metric.read(column).value())
-                .toArray();
+        return columns.stream().mapToDouble(metric::value).toArray();
     }
 
     /** For each point, whether no other is at least as great in both and greater in one. */

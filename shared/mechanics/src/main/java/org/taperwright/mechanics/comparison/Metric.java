@@ -33,8 +33,13 @@ public interface Metric {
     /** Where the formula or its constants come from. */
     String source();
 
-    /** The value for one design. */
+    /** The value for one design, with its band where the standing asks for one. */
     Reading read(Assessment assessment);
+
+    /** The value alone, for where its band is not shown: nothing is sampled. */
+    default double value(Assessment assessment) {
+        return read(assessment).value();
+    }
 
     /** Which way a metric is wanted. */
     enum Direction {

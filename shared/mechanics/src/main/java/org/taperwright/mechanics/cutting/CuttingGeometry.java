@@ -1,9 +1,13 @@
 package org.taperwright.mechanics.cutting;
 
+import java.util.List;
+import org.taperwright.mechanics.section.Edge;
+
 /**
- * The edges at work, by geometry only (provisional: forces and dentine are not in it yet).
+ * The edges half-way along the working part.
  *
  * @param levelMm where along the blade it was taken, mm from the tip
+ * @param diameterMm diameter there, mm
  * @param edges number of cutting edges
  * @param rakeDeg mean rake of the section, degrees
  * @param wedgeDeg mean wedge angle, degrees
@@ -12,10 +16,11 @@ package org.taperwright.mechanics.cutting;
  * @param normalRakeDeg rake in the plane across the edge: {@code tan an = tan a cos psi}, degrees
  * @param flutesPerMm flutes per mm
  * @param chipSpaceShare chip space over the circle's area
- * @param cuttingIndex provisional index, greater cuts more
+ * @param each the edges one by one
  */
 public record CuttingGeometry(
         double levelMm,
+        double diameterMm,
         int edges,
         double rakeDeg,
         double wedgeDeg,
@@ -24,4 +29,8 @@ public record CuttingGeometry(
         double normalRakeDeg,
         double flutesPerMm,
         double chipSpaceShare,
-        double cuttingIndex) {}
+        List<Edge> each) {
+    public CuttingGeometry {
+        each = List.copyOf(each);
+    }
+}

@@ -5,36 +5,54 @@ import org.taperwright.mechanics.alloy.StressCurve.Branch;
 import org.taperwright.mechanics.properties.SectionProperties;
 
 /**
- * Torque against twist of a section of unit diameter by a shear curve of straight stretches. Shear strain over the section
- * is taken as {@code gamma = theta g u^q} over an area {@code a} with u from 0 to 1, the power law that has
+ * Torque against twist of a section of unit diameter by a shear curve of straight stretches. A curve of straight stretches
+ * is a sum of elastic-perfectly plastic ones, and each of those takes the torque {@code k t_p h(x)}, with the twist x over that
+ * at first yield, the fully plastic factor t_p, the torsion constant J and the peak-shear factor c of the section:
  *
- * <pre>int gamma^2 dA = J theta^2,   int gamma dA = t_p theta,   gamma_max = c J theta</pre>
+ * <pre>h(x) = x / r                            up to first yield,  r = c t_p
+ * h(x) = 1 - A / x^2 - C / x^3 + B / x^6    beyond it</pre>
  *
- * with the torsion constant J, the fully plastic factor t_p and the peak-shear factor c of the section; so
- * {@code q = (r - 1) / (2 - r)} with {@code r = c t_p}, {@code g = c J} and {@code a = t_p (q + 1) / g}. It is exact for a
- * circle under any law (q = 1/2), and for any section in the elastic range, at first yield and when fully plastic; between
- * them it lies up to 4 % below the elastic-plastic solution of a square (obstacle problem of the stress function). Where
- * the peak is so local that r would exceed {@value #STEEPEST}, the peak is lowered to that.
+ * The elastic range and the fully plastic torque are exact; A and B make h and its slope run on at first yield. Towards the
+ * fully plastic torque what stays elastic lies along the ridges of the sand heap, with a width that goes with 1/x: hence
+ * the inverse square. A circle has no ridges; there r = 4/3, A = B = 0 and C = 1/4 are exact (Nadai). C falls with r from there
+ * through its value for a square, fitted to the elastic-plastic solution (obstacle problem of the stress function): within
+ * 0.6 % of it for a square. Where the peak is so local that r exceeds {@value #STEEPEST}, the shape of h is that for
+ * {@value #STEEPEST}.
  *
- * <p>For a diameter d: {@code T = d^3 t(phi' d)}.
+ * <p>The most strained fibre is followed by the elastic peak, with r up to {@value #STEEPEST_PEAK}. For a diameter d:
+ * {@code T = d^3 t(phi' d)}.
  */
 public final class TorqueTwist {
     private static final int POINTS = 40;
-    private static final double STEEPEST = 1.9;
+    /** Above that a curve of this shape would not bend one way only. */
+    private static final double STEEPEST = 1.66;
+
+    private static final double STEEPEST_PEAK = 1.9;
+    private static final double ROUND = 4.0 / 3;
+    /** Fitted to the square. */
+    private static final double RIDGES = 0.746;
 
     private final StressCurve shear;
-    private final double power;
-    private final double peak;
-    private final double area;
+    private final double torsion;
+    private final double plastic;
+    private final double ratio;
+    private final double square;
+    private final double cube;
+    private final double sixth;
     private final double fractureTorque;
     private final MonotoneCurve twist;
 
-    private TorqueTwist(StressCurve shear, double power, double peak, double area, double fractureStrain) {
+    private TorqueTwist(SectionProperties section, StressCurve shear, double fractureStrain) {
         this.shear = shear;
-        this.power = power;
-        this.peak = peak;
-        this.area = area;
-        double[] theta = twists(shear, fractureStrain / peak);
+        this.torsion = section.torsionConstant();
+        this.plastic = section.plasticTorque();
+        double whole = section.peakShear() * plastic;
+        this.ratio = Math.max(ROUND, Math.min(whole, STEEPEST));
+        this.cube = 0.25 * (1 - RIDGES * (ratio - ROUND));
+        this.sixth = (2 - 3 / ratio + cube) / 4;
+        this.square = 1 - 1 / ratio - cube + sixth;
+        double peak = Math.min(whole, STEEPEST_PEAK) / plastic * torsion;
+        double[] theta = twists(fractureStrain / peak);
         double[] torque = new double[theta.length];
         double[] compliance = new double[theta.length];
         for (int i = 0; i < theta.length; i++) {
@@ -47,17 +65,13 @@ public final class TorqueTwist {
 
     /** Twists a section by a shear curve up to a shear strain at which it breaks. */
     public static TorqueTwist of(SectionProperties section, StressCurve shear, double fractureStrain) {
-        double ratio = Math.min(section.peakShear() * section.plasticTorque(), STEEPEST);
-        double power = (ratio - 1) / (2 - ratio);
-        double peak = ratio / section.plasticTorque() * section.torsionConstant();
-        double area = section.plasticTorque() * (power + 1) / peak;
-        return new TorqueTwist(shear, power, peak, area, fractureStrain);
+        return new TorqueTwist(section, shear, fractureStrain);
     }
 
     /** The elastic range in one, then by a constant ratio up to fracture. */
-    private double[] twists(StressCurve curve, double last) {
-        Branch branch = curve.tension();
-        double first = branch.count() == 0 ? last / 2 : Math.min(branch.strain(0) / peak, last / 2);
+    private double[] twists(double last) {
+        Branch branch = shear.tension();
+        double first = branch.count() == 0 ? last / 2 : Math.min(firstYield(branch.strain(0)), last / 2);
         double[] theta = new double[POINTS];
         for (int i = 1; i < POINTS; i++) {
             theta[i] = first * Math.pow(last / first, (i - 1.0) / (POINTS - 2));
@@ -65,33 +79,38 @@ public final class TorqueTwist {
         return theta;
     }
 
+    /** Twist at which the shape's peak reaches a shear strain. */
+    private double firstYield(double strain) {
+        return strain * plastic / (ratio * torsion);
+    }
+
     /** Torque over d^3 at a twist (phi' d), MPa. */
     double torque(double theta) {
-        double sum = shear.youngMpa() * theta * peak / (2 * power + 1);
+        double torque = shear.youngMpa() * torsion * theta;
         Branch branch = shear.tension();
         for (int k = 0; k < branch.count(); k++) {
-            double u = within(branch.strain(k), theta);
-            sum += branch.change(k, shear.youngMpa())
-                    * (theta * peak * (1 - Math.pow(u, 2 * power + 1)) / (2 * power + 1)
-                            - branch.strain(k) * (1 - Math.pow(u, power + 1)) / (power + 1));
+            double x = theta / firstYield(branch.strain(k));
+            if (x > 1) {
+                double inverse = 1 / (x * x);
+                double h = 1 - inverse * (square + cube / x - sixth * inverse * inverse);
+                torque += branch.change(k, shear.youngMpa()) * (torsion * theta - plastic * branch.strain(k) * h);
+            }
         }
-        return area * peak * sum;
+        return torque;
     }
 
     private double stiffness(double theta) {
-        double sum = shear.youngMpa();
+        double stiffness = shear.youngMpa() * torsion;
         Branch branch = shear.tension();
         for (int k = 0; k < branch.count(); k++) {
-            double u = within(branch.strain(k), theta);
-            sum += branch.change(k, shear.youngMpa()) * (1 - Math.pow(u, 2 * power + 1));
+            double x = theta / firstYield(branch.strain(k));
+            if (x > 1) {
+                double inverse = 1 / (x * x);
+                double slope = inverse / x * (2 * square + 3 * cube / x - 6 * sixth * inverse * inverse);
+                stiffness += branch.change(k, shear.youngMpa()) * torsion * (1 - ratio * slope);
+            }
         }
-        return area * peak * peak / (2 * power + 1) * sum;
-    }
-
-    /** Share of the area that a strain is not yet reached in. */
-    private double within(double strain, double theta) {
-        double share = strain / (theta * peak);
-        return share < 1 ? Math.pow(share, 1 / power) : 1;
+        return stiffness;
     }
 
     /** Torque over d^3 at which the most strained fibre breaks, MPa. */

@@ -3,15 +3,17 @@ package org.taperwright.mechanics.comparison.metrics;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.AlloySpread;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.bench.BendingTest;
 import org.taperwright.mechanics.bench.Unsolved;
 import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.uncertainty.Sensitivity;
 
 /**
- * Bands of what the bending test tells at 45 degrees: the test run again with Young's modulus and the yield or plateau stress moved together
- * to both ends of their bands, which is wider than if they varied apart; the law's other constants are held.
+ * Bands of what the bending test tells at 45 degrees, by the alloy's modulus, its yield or plateau and all constants of its
+ * law: {@link Sensitivity}.
  */
 final class BendingBand {
     private BendingBand() {}
@@ -35,14 +37,12 @@ final class BendingBand {
     }
 
     private static Optional<Band> of(Assessment assessment, double middle, ToDoubleFunction<Alloy> test) {
-        Alloy alloy = assessment.alloy();
-        Band young = alloy.youngBand();
-        Band yield = alloy.yieldBand();
+        AlloySpread spread = AlloySpread.of(assessment.alloy());
         try {
-            double soft = test.applyAsDouble(alloy.with(young.low(), yield.low()));
-            double stiff = test.applyAsDouble(alloy.with(young.high(), yield.high()));
-            return Optional.of(
-                    new Band(Math.min(middle, Math.min(soft, stiff)), Math.max(middle, Math.max(soft, stiff))));
+            Band band = Sensitivity.reading(spread.constants(), values -> test.applyAsDouble(spread.with(values)))
+                    .band()
+                    .orElseThrow();
+            return Optional.of(new Band(Math.min(middle, band.low()), Math.max(middle, band.high())));
         } catch (Unsolved unsolved) {
             return Optional.empty();
         }

@@ -27,4 +27,9 @@ public final class BendingMoment extends DeclaredMetric {
     public Reading read(Assessment assessment) {
         return new Reading(assessment.bending().momentNmm(), BendingBand.ofMoment(assessment));
     }
+
+    @Override
+    public double value(Assessment assessment) {
+        return assessment.bending().momentNmm();
+    }
 }

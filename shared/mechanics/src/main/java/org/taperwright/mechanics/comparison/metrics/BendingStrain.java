@@ -29,4 +29,9 @@ public final class BendingStrain extends DeclaredMetric {
                 100 * assessment.bending().greatestStrain(),
                 BendingBand.ofStrain(assessment).map(band -> new Band(100 * band.low(), 100 * band.high())));
     }
+
+    @Override
+    public double value(Assessment assessment) {
+        return 100 * assessment.bending().greatestStrain();
+    }
 }

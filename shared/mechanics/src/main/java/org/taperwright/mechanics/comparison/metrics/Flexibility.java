@@ -22,7 +22,7 @@ public final class Flexibility extends DeclaredMetric {
                 "How readily the instrument bends: one over the moment that bends it to 45 degrees in the "
                         + "bending test.",
                 "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress law; "
-                        + "band from its Young's modulus and yield"));
+                        + "band from its constants"));
     }
 
     @Override
@@ -30,5 +30,10 @@ public final class Flexibility extends DeclaredMetric {
         return new Reading(
                 1 / assessment.bending().momentNmm(),
                 BendingBand.ofMoment(assessment).map(band -> new Band(1 / band.high(), 1 / band.low())));
+    }
+
+    @Override
+    public double value(Assessment assessment) {
+        return 1 / assessment.bending().momentNmm();
     }
 }

@@ -1,0 +1,42 @@
+package org.taperwright.mechanics.comparison.metrics;
+
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.comparison.DeclaredMetric;
+import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.cutting.CuttingResult;
+import org.taperwright.mechanics.cutting.CuttingTest;
+import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.quantity.Standing;
+
+/**
+ * Dentine removed a second by one millimetre of the blade in its own motion, under a side force of 1 N and at a
+ * usual speed; only its order among blades means something.
+ */
+public final class CuttingEfficiency extends DeclaredMetric {
+    /** For the service loader. */
+    public CuttingEfficiency() {
+        super(new Declaration(
+                "cutting",
+                "Cutting efficiency",
+                MetricGroup.CUTTING,
+                10,
+                "mm³/s",
+                Direction.MORE,
+                Standing.INDEX,
+                "Dentine removed a second by one millimetre of the blade in its own motion, under a side force "
+                        + "of 1 N and at a usual speed; only its order among blades means something.",
+                "Oblique cutting by Merchant and Stabler, wedge indentation by Hill; dentine from reviews, from "
+                        + "memory"));
+    }
+
+    @Override
+    public Reading read(Assessment assessment) {
+        return CuttingTest.reading(assessment.cutting(), assessment.design().motion(), CuttingResult::perSecondMm3);
+    }
+
+    @Override
+    public double value(Assessment assessment) {
+        return CuttingTest.run(assessment.cutting(), assessment.design().motion())
+                .perSecondMm3();
+    }
+}

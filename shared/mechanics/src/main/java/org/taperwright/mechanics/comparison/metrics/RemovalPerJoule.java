@@ -1,0 +1,39 @@
+package org.taperwright.mechanics.comparison.metrics;
+
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.comparison.DeclaredMetric;
+import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.cutting.CuttingResult;
+import org.taperwright.mechanics.cutting.CuttingTest;
+import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.quantity.Standing;
+
+/** Dentine removed for the work spent on chips and on rubbing; only its order among blades means something. */
+public final class RemovalPerJoule extends DeclaredMetric {
+    /** For the service loader. */
+    public RemovalPerJoule() {
+        super(new Declaration(
+                "removal-per-joule",
+                "Removal per joule",
+                MetricGroup.CUTTING,
+                12,
+                "mm³/J",
+                Direction.MORE,
+                Standing.INDEX,
+                "Dentine removed for the work spent on chips and on rubbing; only its order among blades means "
+                        + "something.",
+                "Oblique cutting by Merchant and Stabler, wedge indentation by Hill; dentine from reviews, from "
+                        + "memory"));
+    }
+
+    @Override
+    public Reading read(Assessment assessment) {
+        return CuttingTest.reading(assessment.cutting(), assessment.design().motion(), CuttingResult::perJouleMm3);
+    }
+
+    @Override
+    public double value(Assessment assessment) {
+        return CuttingTest.run(assessment.cutting(), assessment.design().motion())
+                .perJouleMm3();
+    }
+}
