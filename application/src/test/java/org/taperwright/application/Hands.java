@@ -26,6 +26,7 @@ import javax.swing.AbstractButton;
  */
 final class Hands {
     private static final Duration PATIENCE = Duration.ofSeconds(30);
+    private static final Duration BETWEEN_CLICKS = Duration.ofSeconds(2);
     private static final int SMALL_MOVES = 10;
 
     private final Robot robot;
@@ -98,6 +99,27 @@ final class Hands {
     /** Clicks the middle of a component. */
     void click(Component component) {
         click(middle(component));
+    }
+
+    /**
+     * Clicks a component again and again until something is so: without a window manager a click on a window that has just
+     * come up, or still moves, may be lost.
+     */
+    void clickUntil(Component component, String what, BooleanSupplier condition) {
+        long end = System.nanoTime() + PATIENCE.toNanos();
+        while (!onEventThread(condition::getAsBoolean)) {
+            if (System.nanoTime() > end) {
+                Screen.keep("waited-in-vain");
+                throw new AssertionError("clicked in vain for " + what);
+            }
+            if (onEventThread(component::isShowing)) {
+                click(component);
+            }
+            long again = System.nanoTime() + BETWEEN_CLICKS.toNanos();
+            while (System.nanoTime() < again && !onEventThread(condition::getAsBoolean)) {
+                robot.delay(40);
+            }
+        }
     }
 
     /** Clicks a point of the screen. */

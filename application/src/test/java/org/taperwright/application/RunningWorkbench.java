@@ -60,8 +60,8 @@ final class RunningWorkbench {
         }
         Hands hands = new Hands();
         hands.await("the main window", RunningWorkbench::mainWindowShows);
-        hands.click(hands.find("cautionRead", JButton.class));
-        hands.await("the cautions to go", () -> !hands.shows("cautionText"));
+        hands.clickUntil(
+                hands.find("cautionRead", JButton.class), "the cautions to go", () -> !hands.shows("cautionText"));
         // without a window manager, the first click after a dialog only brings the focus back
         hands.click(hands.find("the menu bar", JMenuBar.class, any -> true));
         return hands;
