@@ -16,6 +16,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.taperwright.mechanics.properties.SectionAnalysis;
 import org.taperwright.mechanics.properties.helix.HelicalAnalysis;
 import org.taperwright.mechanics.properties.helix.HelicalFactors;
+import org.taperwright.mechanics.properties.helix.PeakStressFactors;
 import org.taperwright.mechanics.section.Outline;
 import org.taperwright.mechanics.section.OutlineResult;
 import org.taperwright.mechanics.section.SectionShape;
@@ -34,6 +35,7 @@ public class HelixBenchmark {
     public String family = "square";
 
     private Outline outline = drawn("square");
+    private HelicalFactors known = HelicalAnalysis.of(outline, 0.3);
     private double poisson = 0.3;
 
     /** Draws the outline and works out its other numbers. */
@@ -41,6 +43,7 @@ public class HelixBenchmark {
     public void draw() {
         outline = drawn(family);
         SectionAnalysis.of(outline);
+        known = HelicalAnalysis.of(outline, 0.3);
     }
 
     /** Factors of a Poisson's ratio a little greater than the last, and so never found in the cache. */
@@ -48,6 +51,18 @@ public class HelixBenchmark {
     public HelicalFactors factors() {
         poisson = poisson > 0.4 ? 0.3 : poisson + 1e-7;
         return HelicalAnalysis.of(outline, poisson);
+    }
+
+    /** The factors of a known section at a twist, stiffness alone. */
+    @Benchmark
+    public double bendingAtATwist() {
+        return known.bending(1.3);
+    }
+
+    /** The peak-stress factors of a known section at a twist. */
+    @Benchmark
+    public PeakStressFactors peakStressAtATwist() {
+        return known.peakStress(1.3);
     }
 
     private static Outline drawn(String family) {

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.properties.helix.HelicalAnalysis;
 import org.taperwright.mechanics.properties.helix.HelicalFactors;
+import org.taperwright.mechanics.properties.helix.PeakStressFactors;
 
 /**
  * What a blade's sections of unit diameter set against bending and twisting, the turning of the flutes counted: the
@@ -58,6 +59,14 @@ public final class BladeStiffness {
         return factor(levelMm, false);
     }
 
+    /** What the turning of the flutes multiplies peak stresses by at a level, of the nearest section worked out. */
+    public PeakStressFactors peakStress(double levelMm) {
+        double t = turning(levelMm);
+        return t == 0
+                ? PeakStressFactors.STRAIGHT
+                : factors((int) Math.round(QUARTERS * sections.place(levelMm))).peakStress(t);
+    }
+
     private double factor(double levelMm, boolean bends) {
         double t = turning(levelMm);
         if (t == 0) {
@@ -71,11 +80,16 @@ public final class BladeStiffness {
     }
 
     private double value(int quarter, double t, boolean bends) {
+        HelicalFactors factors = factors(quarter);
+        return bends ? factors.bending(t) : factors.torsion(t);
+    }
+
+    private HelicalFactors factors(int quarter) {
         HelicalFactors factors = known.get(quarter);
         if (factors == null) {
             factors = HelicalAnalysis.of(sections.outlineAtPlace((double) quarter / QUARTERS), poisson);
             known.set(quarter, factors);
         }
-        return bends ? factors.bending(t) : factors.torsion(t);
+        return factors;
     }
 }

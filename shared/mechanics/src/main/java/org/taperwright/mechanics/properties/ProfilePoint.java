@@ -6,8 +6,8 @@ package org.taperwright.mechanics.properties;
  * @param levelMm distance from the tip, mm
  * @param diameterMm d, mm
  * @param areaMm2 area, mm^2
- * @param bendingStiffnessNmm2 EI of the mean second moment, N mm^2
- * @param torsionalStiffnessNmm2 GJ, N mm^2
+ * @param bendingStiffnessNmm2 EI of the mean second moment, times the helical factor, N mm^2
+ * @param torsionalStiffnessNmm2 GJ times the helical factor at free length, N mm^2
  * @param plasticTorqueNmm fully plastic torque with the alloy's shear yield, N mm
  * @param coreMm core diameter, mm
  * @param chipSpaceMm2 chip space, mm^2

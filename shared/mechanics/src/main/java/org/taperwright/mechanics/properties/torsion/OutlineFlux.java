@@ -1,5 +1,6 @@
 package org.taperwright.mechanics.properties.torsion;
 
+import org.taperwright.mechanics.properties.mesh.CubicSide;
 import org.taperwright.mechanics.properties.mesh.CubicTriangle;
 import org.taperwright.mechanics.properties.mesh.SectionMesh;
 import org.taperwright.mechanics.properties.solve.EnvelopeCholesky;
@@ -50,7 +51,7 @@ final class OutlineFlux {
                 last[row] = Math.max(last[row], highest);
             }
         }
-        EnvelopeCholesky matrix = new EnvelopeCholesky(last);
+        EnvelopeCholesky matrix = new EnvelopeCholesky(last, false);
         for (int k = 0; k < mesh.outlineSides(); k++) {
             addMass(matrix, k);
         }
@@ -58,7 +59,7 @@ final class OutlineFlux {
             throw new IllegalStateException("a section's outline has a side of no length");
         }
         double[] flux = reaction.clone();
-        matrix.solve(flux);
+        matrix.solve(flux, new double[0]);
         return flux;
     }
 
@@ -80,34 +81,13 @@ final class OutlineFlux {
         };
     }
 
-    /** Cubic Lagrange functions on a side, at share t. */
-    static double[] cubic(double t) {
-        double a = 1 - t;
-        return new double[] {
-            a * (3 * a - 1) * (3 * a - 2) / 2,
-            4.5 * a * t * (3 * a - 1),
-            4.5 * a * t * (3 * t - 1),
-            t * (3 * t - 1) * (3 * t - 2) / 2
-        };
-    }
-
-    private static double[] cubicSlope(double t) {
-        double a = 1 - t;
-        return new double[] {
-            -(27 * a * a - 18 * a + 2) / 2,
-            4.5 * (a * (3 * a - 1) - t * (6 * a - 1)),
-            4.5 * (a * (6 * t - 1) - t * (3 * t - 1)),
-            (27 * t * t - 18 * t + 2) / 2
-        };
-    }
-
     private void addMass(EnvelopeCholesky matrix, int k) {
         int[] nodes = mesh.element(mesh.outlineElement(k));
         int[] side = CubicTriangle.side(mesh.outlineSide(k));
         int[] rows = equations(k);
         for (int g = 0; g < GAUSS.length; g++) {
-            double[] n = cubic(GAUSS[g]);
-            double[] slope = cubicSlope(GAUSS[g]);
+            double[] n = CubicSide.value(GAUSS[g]);
+            double[] slope = CubicSide.slope(GAUSS[g]);
             double dx = 0;
             double dy = 0;
             for (int i = 0; i < 4; i++) {
@@ -117,7 +97,7 @@ final class OutlineFlux {
             double weight = WEIGHT[g] * Math.hypot(dx, dy);
             for (int i = 0; i < 4; i++) {
                 for (int j = 0; j <= i; j++) {
-                    matrix.add(rows[i], rows[j], weight * n[i] * n[j]);
+                    matrix.add(rows[i], rows[j], weight * n[i] * n[j], 0);
                 }
             }
         }

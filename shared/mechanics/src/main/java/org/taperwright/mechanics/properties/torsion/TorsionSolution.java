@@ -1,9 +1,10 @@
 package org.taperwright.mechanics.properties.torsion;
 
 import java.util.Optional;
+import org.taperwright.mechanics.properties.mesh.CubicSide;
 import org.taperwright.mechanics.properties.mesh.SectionMesh;
-import org.taperwright.mechanics.properties.solve.CornerOrder;
 import org.taperwright.mechanics.properties.solve.EnvelopeCholesky;
+import org.taperwright.mechanics.properties.solve.Equations;
 
 /**
  * Prandtl's stress function on a section by finite elements: {@code -lap phi = 2} inside, {@code phi = 0} on the outline.
@@ -24,80 +25,44 @@ public final class TorsionSolution {
 
     /** Solves on a mesh; nothing where its elements are too flat for that. */
     public static Optional<TorsionSolution> on(SectionMesh mesh) {
-        int[] order = CornerOrder.of(mesh);
-        int[] equation = new int[order.length];
-        int[] nodeAt = new int[order.length];
-        for (int node = 0; node < order.length; node++) {
-            nodeAt[order[node]] = node;
-        }
-        int unknowns = 0;
-        for (int node : nodeAt) {
-            equation[node] = mesh.onOutline(node) ? -1 : unknowns++;
-        }
-        EnvelopeCholesky matrix = new EnvelopeCholesky(lastRows(mesh, equation, unknowns));
-        double[] load = new double[unknowns];
+        Equations equations = new Equations(mesh, 1, mesh::onOutline);
+        EnvelopeCholesky matrix = equations.matrix(false);
+        double[] load = new double[equations.count()];
         LaplaceElement element = new LaplaceElement();
-        double[][] kept = new double[mesh.elements()][];
-        double constant = 0;
         double area = 0;
         for (int e = 0; e < mesh.elements(); e++) {
-            element.form(mesh, e);
+            element.integrate(mesh, e);
             area += element.area();
-            constant += element.condense();
-            kept[e] = element.innerRow();
-            int[] nodes = mesh.element(e);
-            for (int a = 0; a < 9; a++) {
-                int row = equation[nodes[a]];
-                if (row >= 0) {
-                    load[row] += element.load(a);
-                    for (int b = 0; b <= a; b++) {
-                        int col = equation[nodes[b]];
-                        if (col >= 0) {
-                            matrix.add(row, col, element.stiffness(a, b));
-                        }
-                    }
-                }
-            }
+            addElement(matrix, load, equations.ofElement(e), element);
         }
         if (!matrix.factorise()) {
             return Optional.empty();
         }
         double[] solution = load.clone();
-        matrix.solve(solution);
-        for (int i = 0; i < unknowns; i++) {
+        matrix.solve(solution, new double[0]);
+        double constant = 0;
+        for (int i = 0; i < load.length; i++) {
             constant += load[i] * solution[i];
         }
         double[] phi = new double[mesh.nodes()];
-        for (int node = 0; node < equation.length; node++) {
-            phi[node] = equation[node] < 0 ? 0 : solution[equation[node]];
-        }
-        for (int e = 0; e < mesh.elements(); e++) {
-            int[] nodes = mesh.element(e);
-            double inner = kept[e][9];
-            for (int a = 0; a < 9; a++) {
-                inner -= kept[e][a] * phi[nodes[a]];
-            }
-            phi[nodes[9]] = inner;
+        for (int node = 0; node < phi.length; node++) {
+            int row = equations.of(node, 0);
+            phi[node] = row < 0 ? 0 : solution[row];
         }
         return Optional.of(new TorsionSolution(mesh, phi, constant, area));
     }
 
-    private static int[] lastRows(SectionMesh mesh, int[] equation, int unknowns) {
-        int[] last = new int[unknowns];
-        for (int e = 0; e < mesh.elements(); e++) {
-            int[] nodes = mesh.element(e);
-            int highest = -1;
-            for (int a = 0; a < 9; a++) {
-                highest = Math.max(highest, equation[nodes[a]]);
-            }
-            for (int a = 0; a < 9; a++) {
-                int row = equation[nodes[a]];
-                if (row >= 0) {
-                    last[row] = Math.max(last[row], highest);
+    private static void addElement(EnvelopeCholesky matrix, double[] load, int[] rows, LaplaceElement element) {
+        for (int a = 0; a < rows.length; a++) {
+            if (rows[a] >= 0) {
+                load[rows[a]] += element.load(a);
+                for (int b = 0; b <= a; b++) {
+                    if (rows[b] >= 0) {
+                        matrix.add(rows[a], rows[b], element.stiffness(a, b), 0);
+                    }
                 }
             }
         }
-        return last;
     }
 
     /** J, in d^4. */
@@ -118,7 +83,7 @@ public final class TorsionSolution {
         for (int k = 0; k < mesh.outlineSides(); k++) {
             int[] rows = outline.equations(k);
             for (int part = 0; part < 6; part++) {
-                double[] n = OutlineFlux.cubic(part / 6.0);
+                double[] n = CubicSide.value(part / 6.0);
                 double q = 0;
                 for (int i = 0; i < 4; i++) {
                     q += n[i] * flux[rows[i]];
@@ -135,8 +100,8 @@ public final class TorsionSolution {
         for (int e = 0; e < mesh.elements(); e++) {
             int[] nodes = mesh.element(e);
             if (touches(nodes)) {
-                element.form(mesh, e);
-                for (int a = 0; a < 9; a++) {
+                element.integrate(mesh, e);
+                for (int a = 0; a < nodes.length; a++) {
                     int row = outline.equation(nodes[a]);
                     if (row >= 0) {
                         reaction[row] += element.load(a) - element.times(a, nodes, phi);

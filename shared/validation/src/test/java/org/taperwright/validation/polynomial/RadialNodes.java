@@ -1,4 +1,4 @@
-package org.taperwright.mechanics.properties.helix;
+package org.taperwright.validation.polynomial;
 
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;

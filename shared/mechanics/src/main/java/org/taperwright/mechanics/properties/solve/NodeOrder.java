@@ -4,39 +4,44 @@ import java.util.Arrays;
 import org.taperwright.mechanics.properties.mesh.SectionMesh;
 
 /**
- * An order of a mesh's corner and side nodes that keeps neighbours close: corners by reverse Cuthill-McKee, each side's
- * nodes with the later of its two corners.
+ * An order of a mesh's nodes that keeps neighbours close: corners by reverse Cuthill-McKee, each side's nodes with the
+ * later of its two corners, each element's inner node with the earliest of its three.
  */
-public final class CornerOrder {
-    private CornerOrder() {}
+public final class NodeOrder {
+    private NodeOrder() {}
 
-    /** For each corner and side node, in the mesh's numbering, its rank. */
+    /** For each node, in the mesh's numbering, its rank. */
     public static int[] of(SectionMesh mesh) {
-        int[] rank = cuthillMcKee(mesh);
-        int corners = mesh.corners();
-        int[] owned = new int[corners + 1];
-        for (int side = 0; side < mesh.sides(); side++) {
-            owned[later(mesh, side, rank) + 1] += 2;
+        int[] corner = cuthillMcKee(mesh);
+        int[] owner = owners(mesh, corner);
+        int[] begin = new int[mesh.corners() + 1];
+        for (int rank : owner) {
+            begin[rank + 1]++;
         }
-        for (int r = 0; r < corners; r++) {
-            owned[r + 1] += owned[r] + 1;
+        for (int r = 0; r < mesh.corners(); r++) {
+            begin[r + 1] += begin[r];
         }
-        int[] order = new int[corners + 2 * mesh.sides()];
-        int[] free = new int[corners];
-        for (int side = 0; side < mesh.sides(); side++) {
-            int r = later(mesh, side, rank);
-            order[corners + 2 * side] = owned[r] + free[r];
-            order[corners + 2 * side + 1] = owned[r] + free[r] + 1;
-            free[r] += 2;
-        }
-        for (int corner = 0; corner < corners; corner++) {
-            order[corner] = owned[rank[corner] + 1] - 1;
+        int[] order = new int[mesh.nodes()];
+        // inner nodes have the highest numbers and come first, corners the lowest and come last
+        for (int node = mesh.nodes() - 1; node >= 0; node--) {
+            order[node] = begin[owner[node]]++;
         }
         return order;
     }
 
-    private static int later(SectionMesh mesh, int side, int[] rank) {
-        return Math.max(rank[mesh.sideFrom(side)], rank[mesh.sideTo(side)]);
+    /** The rank of the corner with which each node goes. */
+    private static int[] owners(SectionMesh mesh, int[] corner) {
+        int[] owner = Arrays.copyOf(corner, mesh.nodes());
+        for (int side = 0; side < mesh.sides(); side++) {
+            int later = Math.max(corner[mesh.sideFrom(side)], corner[mesh.sideTo(side)]);
+            owner[mesh.corners() + 2 * side] = later;
+            owner[mesh.corners() + 2 * side + 1] = later;
+        }
+        for (int e = 0; e < mesh.elements(); e++) {
+            int[] nodes = mesh.element(e);
+            owner[nodes[9]] = Math.min(corner[nodes[0]], Math.min(corner[nodes[1]], corner[nodes[2]]));
+        }
+        return owner;
     }
 
     private static int[] cuthillMcKee(SectionMesh mesh) {

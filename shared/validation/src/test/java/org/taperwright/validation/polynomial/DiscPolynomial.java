@@ -1,4 +1,4 @@
-package org.taperwright.mechanics.properties.helix;
+package org.taperwright.validation.polynomial;
 
 /**
  * A polynomial {@code exp(i l theta) r^|l| P_j^(0,|l|)(2 r^2 - 1)}, orthogonal on the disc (F. Zernike, Physica 1,

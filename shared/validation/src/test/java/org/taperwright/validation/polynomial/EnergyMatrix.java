@@ -1,4 +1,4 @@
-package org.taperwright.mechanics.properties.helix;
+package org.taperwright.validation.polynomial;
 
 import java.util.ArrayList;
 import java.util.List;
