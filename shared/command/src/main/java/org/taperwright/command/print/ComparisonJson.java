@@ -8,14 +8,15 @@ import org.taperwright.mechanics.comparison.ComparisonCell;
 import org.taperwright.mechanics.comparison.ComparisonRow;
 import org.taperwright.mechanics.comparison.Metric;
 
-/** A comparison as JSON for programs: form {@code taperwright/comparison-result}. */
+/** A comparison as JSON for programs: form {@code taperwright/comparison-result}. Version 2 added bands of ratios. */
 public final class ComparisonJson {
     private ComparisonJson() {}
 
     /** Designs in the order compared; each metric's cells in the same order. */
     public static String of(String title, List<FoundDesign> found, Comparison comparison) {
-        ResultJson json = new ResultJson("taperwright/comparison-result");
+        ResultJson json = new ResultJson("taperwright/comparison-result", 2);
         JsonWriter out = json.out();
+        json.bands();
         out.name("title").text(title);
         out.name("datum").text(found.get(comparison.datum()).id().value());
         out.name("designs").beginList(false);
@@ -30,18 +31,19 @@ public final class ComparisonJson {
         }
         out.endList();
         out.name("metrics").beginList(false);
-        comparison.rows().forEach(row -> metric(row, out));
+        comparison.rows().forEach(row -> metric(row, json));
         out.endList();
         return json.finished();
     }
 
-    private static void metric(ComparisonRow row, JsonWriter out) {
+    private static void metric(ComparisonRow row, ResultJson json) {
+        JsonWriter out = json.out();
         Metric metric = row.metric();
         out.beginObject(false);
         out.name("id").text(metric.id());
         out.name("label").text(metric.label());
         out.name("group").text(metric.group().label());
-        out.name("unit").text(metric.unit());
+        out.name("unit").text(metric.unit().isEmpty() ? "1" : metric.unit());
         out.name("standing").text(metric.standing().word());
         out.name("wanted").text(wanted(metric.direction()));
         out.name("explanation").text(metric.explanation());
@@ -49,14 +51,9 @@ public final class ComparisonJson {
         out.name("cells").beginList(false);
         for (ComparisonCell cell : row.cells()) {
             out.beginObject(true).name("value").number(cell.reading().value());
+            json.band("band", cell.reading().band());
             cell.ratio().ifPresent(ratio -> out.name("ratio").number(ratio));
-            cell.reading()
-                    .band()
-                    .ifPresent(band -> out.name("band")
-                            .beginList(true)
-                            .number(band.low())
-                            .number(band.high())
-                            .endList());
+            json.band("ratioBand", cell.ratioBand());
             out.endObject();
         }
         out.endList();
