@@ -38,6 +38,7 @@ public final class ComparisonText {
         page.table(cells(
                 banded(comparison),
                 false,
+                Column::words,
                 (cell, datum) -> written(cell.reading().band())));
         page.part(
                 "Ratios to " + letter(comparison.datum()) + ", the datum (Δ: differences, where a ratio says nothing)");
