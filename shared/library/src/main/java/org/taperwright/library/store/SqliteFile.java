@@ -9,7 +9,9 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteConfig;
@@ -54,7 +56,7 @@ final class SqliteFile {
     }
 
     /** Whether the file is new, empty, or begins as SQLite's files do; asked before SQLite may touch it. */
-    private boolean beginsAsDatabase() throws IOException {
+    boolean beginsAsDatabase() throws IOException {
         if (!Files.exists(path) || Files.size(path) == 0) {
             return true;
         }
@@ -96,6 +98,48 @@ final class SqliteFile {
                     : Optional.of(
                             fault("is damaged (" + check.strip() + ")", "expected a whole file: restore a backup"));
         }
+    }
+
+    /** Connections that change nothing. */
+    SQLiteDataSource forReading() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout(PATIENCE_MS);
+        config.setReadOnly(true);
+        return source(config);
+    }
+
+    /** Why a database is no library of ours; empty when it is. */
+    Optional<String> stranger(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            return number(statement, "pragma application_id") == APPLICATION_ID
+                    ? Optional.empty()
+                    : Optional.of("is a database, but no library");
+        }
+    }
+
+    /** What SQLite itself finds wrong with the file, rows that refer to no row included. */
+    List<String> damage(Connection connection) throws SQLException {
+        List<String> damage = new ArrayList<>();
+        try (Statement statement = connection.createStatement()) {
+            try (ResultSet rows = statement.executeQuery("pragma integrity_check(20)")) {
+                while (rows.next()) {
+                    damage.add(rows.getString(1).strip());
+                }
+            }
+            damage.remove("ok");
+            try (ResultSet rows = statement.executeQuery("pragma foreign_key_check")) {
+                while (rows.next() && damage.size() < 20) {
+                    damage.add("row " + rows.getLong(2) + " of " + rows.getString(1) + " refers to no row of "
+                            + rows.getString(3));
+                }
+            }
+        }
+        return damage;
+    }
+
+    /** The file, for people. */
+    String where() {
+        return path.toString();
     }
 
     private static SQLiteConfig forWriting() {
