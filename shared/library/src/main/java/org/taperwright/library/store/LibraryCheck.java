@@ -28,7 +28,8 @@ public final class LibraryCheck {
         SqliteFile library = new SqliteFile(file);
         try {
             if (!Files.isRegularFile(file)) {
-                findings.grave(file.toString(), "is no file", "expected a library's file", "Give the path of a library.");
+                findings.grave(
+                        file.toString(), "is no file", "expected a library's file", "Give the path of a library.");
             } else if (Files.size(file) == 0) {
                 findings.grave(file.toString(), "is empty", "expected a library", RESTORE);
             } else if (!library.beginsAsDatabase()) {

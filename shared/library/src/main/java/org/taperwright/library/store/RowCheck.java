@@ -16,7 +16,8 @@ import org.taperwright.mechanics.design.ThingId;
 /** Checks every row of a library, the past included, in one pass. */
 final class RowCheck {
     private static final String RESTORE = "Restore a backup of the library; the damaged file is set aside and kept.";
-    private static final String REWRITE = "Open the thing's past, bring an older revision back, or enter the thing anew.";
+    private static final String REWRITE =
+            "Open the thing's past, bring an older revision back, or enter the thing anew.";
 
     private final Handle handle;
     private final ThingForms forms;
@@ -113,8 +114,10 @@ final class RowCheck {
         SearchColumns columns = SearchColumns.of(thing);
         boolean agree = Names.of(thing).equals(row.getString("name"))
                 && columns.text().equals(row.getString("search_text"))
-                && columns.size().equals(Optional.ofNullable(row.getObject("size")).map(RowCheck::whole))
-                && columns.taper().equals(Optional.ofNullable(row.getObject("taper")).map(RowCheck::number))
+                && columns.size()
+                        .equals(Optional.ofNullable(row.getObject("size")).map(RowCheck::whole))
+                && columns.taper()
+                        .equals(Optional.ofNullable(row.getObject("taper")).map(RowCheck::number))
                 && columns.family().equals(Optional.ofNullable(row.getString("family")))
                 && columns.alloy().equals(Optional.ofNullable(row.getString("alloy")))
                 && columns.motion().equals(Optional.ofNullable(row.getString("motion")));
@@ -158,9 +161,14 @@ final class RowCheck {
         String what = "refers to \"" + reference.to() + "\", which is ";
         String mend = "Open the thing and choose another " + reference.kind().word() + " there.";
         if (kind == null) {
-            findings.odd(where, what + "not in the library", "expected " + reference.kind().one(), mend);
+            findings.odd(
+                    where,
+                    what + "not in the library",
+                    "expected " + reference.kind().one(),
+                    mend);
         } else if (kind != reference.kind()) {
-            findings.grave(where, what + kind.one(), "expected " + reference.kind().one(), mend);
+            findings.grave(
+                    where, what + kind.one(), "expected " + reference.kind().one(), mend);
         }
     }
 }

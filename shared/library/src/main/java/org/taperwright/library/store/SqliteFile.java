@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -13,6 +14,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
@@ -28,6 +31,8 @@ final class SqliteFile {
 
     private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
     private static final int PATIENCE_MS = 5000;
+
+    private static final Logger LOG = Logger.getLogger(SqliteFile.class.getName());
 
     private final Path path;
 
@@ -135,6 +140,37 @@ final class SqliteFile {
             }
         }
         return damage;
+    }
+
+    /** How much a library holds. */
+    record Look(long things, long revisions) {}
+
+    /** A look at a file that SQLite finds whole; empty when it does not, or when it is no library. */
+    Optional<Look> look() {
+        try (Connection connection = forReading().getConnection();
+                Statement statement = connection.createStatement()) {
+            if (!Files.isRegularFile(path)
+                    || !beginsAsDatabase()
+                    || stranger(connection).isPresent()
+                    || !text(statement, "pragma quick_check(1)").equals("ok")) {
+                return Optional.empty();
+            }
+            return Optional.of(new Look(
+                    number(statement, "select count(*) from present_thing"),
+                    number(statement, "select count(*) from revision")));
+        } catch (SQLException | IOException broken) {
+            LOG.log(Level.FINE, broken, () -> path + " is no whole library");
+            return Optional.empty();
+        }
+    }
+
+    /** Writes a copy of the library as it stands, while it may be in use, to a file that is not there yet. */
+    void copyTo(Path copy) throws SQLException {
+        try (Connection connection = forReading().getConnection();
+                PreparedStatement statement = connection.prepareStatement("vacuum into ?")) {
+            statement.setString(1, copy.toString());
+            statement.execute();
+        }
     }
 
     /** The file, for people. */

@@ -136,8 +136,7 @@ class LibraryCheckTest {
     @Test
     void referencesToAThingOfAnotherKindAreGrave() {
         try (LibraryStore store = TestLibrary.open(file)) {
-            SavedComparison odd =
-                    new SavedComparison("Odd", List.of(Examples.MOTOR_ID), Examples.MOTOR_ID, "");
+            SavedComparison odd = new SavedComparison("Odd", List.of(Examples.MOTOR_ID), Examples.MOTOR_ID, "");
             store.append(
                     "Compare a motor",
                     "someone",
