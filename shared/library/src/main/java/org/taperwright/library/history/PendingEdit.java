@@ -6,10 +6,6 @@ import org.taperwright.mechanics.design.ThingId;
 
 /** An edit on its way to the disk. */
 record PendingEdit(MadeEdit edit, Instant at) {
-    boolean touches(ThingId id) {
-        return edit.replacements().stream().anyMatch(each -> each.id().equals(id));
-    }
-
     PendingEdit without(Set<ThingId> ids) {
         return new PendingEdit(edit.without(ids), at);
     }

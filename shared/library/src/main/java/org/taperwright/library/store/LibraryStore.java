@@ -53,23 +53,21 @@ public final class LibraryStore implements AutoCloseable {
             handle.createQuery("select thing, revision from head")
                     .map((row, context) -> Map.entry(new ThingId(row.getString("thing")), row.getLong("revision")))
                     .forEach(head -> heads.put(head.getKey(), head.getValue()));
+            FormReading reading = new FormReading(forms);
+            handle.createQuery("select * from present_thing")
+                    .map((row, context) -> StoredRow.of(row))
+                    .forEach(reading::add);
             Map<ThingId, Entry> entries = new HashMap<>();
             List<Revision> unreadable = new ArrayList<>();
-            for (Revision revision :
-                    handle.createQuery("select * from present_thing").map(rows).list()) {
+            reading.finish(revision -> {
                 if (revision.content() instanceof Content.Present present) {
+                    ThingId id = revision.id();
                     entries.put(
-                            revision.id(),
-                            new Entry(
-                                    revision.id(),
-                                    present.thing(),
-                                    revision.revision(),
-                                    revision.at(),
-                                    revision.edit()));
+                            id, new Entry(id, present.thing(), revision.revision(), revision.at(), revision.edit()));
                 } else {
                     unreadable.add(revision);
                 }
-            }
+            });
             return new Contents(new Snapshot(last(handle, "revision"), entries), heads, unreadable);
         });
     }

@@ -2,11 +2,9 @@ package org.taperwright.library.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.statement.StatementContext;
-import org.taperwright.mechanics.design.ThingId;
 
 /** Revisions as rows. */
 final class Rows implements RowMapper<Revision> {
@@ -31,21 +29,7 @@ final class Rows implements RowMapper<Revision> {
 
     @Override
     public Revision map(ResultSet row, StatementContext context) throws SQLException {
-        ThingKind kind = kind(row.getString("kind"));
-        String form = row.getString("form");
-        return new Revision(
-                row.getLong("revision"),
-                new ThingId(row.getString("thing")),
-                kind,
-                form == null ? new Content.TakenOut() : forms.read(kind, form),
-                row.getString("edit_name"),
-                Instant.parse(row.getString("made_at")),
-                row.getString("made_by"));
-    }
-
-    private static ThingKind kind(String word) {
-        return ThingKind.named(word)
-                .orElseThrow(() -> new StoreFailure("the library holds a thing of an unknown kind: " + word));
+        return StoredRow.of(row).read(forms);
     }
 
     void insert(Handle handle, long revision, long edit, Draft draft) {
