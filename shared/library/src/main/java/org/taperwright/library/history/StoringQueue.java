@@ -89,7 +89,7 @@ final class StoringQueue {
 
     private StoringEvent store(PendingEdit edit) {
         try {
-            return ended(edit, store.append(edit.edit().name(), who, edit.at(), drafts(edit)));
+            return ended(edit, store.append(edit.token(), edit.edit().name(), who, edit.at(), drafts(edit)));
         } catch (StoreFailure failure) {
             return failed(failure);
         } finally {
