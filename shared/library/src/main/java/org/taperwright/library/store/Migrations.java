@@ -16,17 +16,21 @@ import org.flywaydb.core.api.MigrationState;
  */
 final class Migrations {
     private static final String FOLDER = "org/taperwright/library/store/migration/";
-    private static final List<String> SQLITE = List.of("common/V1__revisions.sql", "sqlite/V1_1__guards.sql");
+    private static final List<String> SQLITE =
+            List.of("common/V1__revisions.sql", "sqlite/V1_1__guards.sql", "common/V2__edit_token.sql");
+    private static final List<String> POSTGRES =
+            List.of("common/V1__revisions.sql", "postgres/V1_1__guards.sql", "common/V2__edit_token.sql");
 
     /** Held here, for a logger that nobody holds forgets its level: only what goes wrong is worth a line. */
     private static final Logger LOG = Logger.getLogger("org.flywaydb");
 
     private final Flyway flyway;
 
-    private Migrations(DataSource source, List<String> files) {
+    private Migrations(DataSource source, List<String> files, String... schema) {
         LOG.setLevel(Level.WARNING);
         flyway = Flyway.configure(Migrations.class.getClassLoader())
                 .dataSource(source)
+                .schemas(schema)
                 .table("migration")
                 .resourceProvider(new MigrationFiles(Migrations.class.getClassLoader(), FOLDER, files))
                 .javaMigrationClassProvider(List::of)
@@ -37,11 +41,22 @@ final class Migrations {
         return new Migrations(source, SQLITE);
     }
 
+    static Migrations forPostgres(DataSource source) {
+        return new Migrations(source, POSTGRES, PostgresServer.SCHEMA);
+    }
+
     /** Whether the library holds migrations that this program does not know. */
     boolean newerThanProgram() {
         return Arrays.stream(flyway.info().all())
                 .map(MigrationInfo::getState)
                 .anyMatch(state -> state == MigrationState.FUTURE_SUCCESS || state == MigrationState.FUTURE_FAILED);
+    }
+
+    /** The versions of the migrations that the library lacks. */
+    List<String> missing() {
+        return Arrays.stream(flyway.info().pending())
+                .map(migration -> String.valueOf(migration.getVersion()))
+                .toList();
     }
 
     void run() {

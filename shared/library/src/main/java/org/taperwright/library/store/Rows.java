@@ -2,22 +2,28 @@ package org.taperwright.library.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
+import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
+import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.StatementContext;
-import org.taperwright.mechanics.design.ThingId;
 
 /** Revisions as rows. */
 final class Rows implements RowMapper<Revision> {
     static final String SELECT = "select revision.*, edit.name as edit_name, edit.made_at, edit.made_by"
             + " from revision join edit on edit.edit = revision.edit";
 
+    /** Every revision in order, even one whose edit is missing. */
+    static final String SELECT_ALL = "select revision.*, edit.name as edit_name, edit.made_at, edit.made_by"
+            + " from revision left join edit on edit.edit = revision.edit order by revision.revision";
+
     private static final String INSERT = "insert into revision"
             + " (revision, edit, thing, kind, form, name, search_text, size, taper, family, alloy, motion) values"
             + " (:revision, :edit, :thing, :kind, :form, :name, :text, :size, :taper, :family, :alloy, :motion)";
     private static final String UPSERT_HEAD = "insert into head (thing, revision) values (:thing, :revision)"
             + " on conflict (thing) do update set revision = excluded.revision";
+
+    private static final int BATCH = 500;
 
     private final ThingForms forms;
 
@@ -27,46 +33,40 @@ final class Rows implements RowMapper<Revision> {
 
     @Override
     public Revision map(ResultSet row, StatementContext context) throws SQLException {
-        ThingKind kind = kind(row.getString("kind"));
-        String form = row.getString("form");
-        return new Revision(
-                row.getLong("revision"),
-                new ThingId(row.getString("thing")),
-                kind,
-                form == null ? new Content.TakenOut() : forms.read(kind, form),
-                row.getString("edit_name"),
-                Instant.parse(row.getString("made_at")),
-                row.getString("made_by"));
+        return StoredRow.of(row).read(forms);
     }
 
-    private static ThingKind kind(String word) {
-        for (ThingKind kind : ThingKind.values()) {
-            if (kind.word().equals(word)) {
-                return kind;
-            }
+    /** Adds the revisions of an edit and lets their things stand there; the first gets a number, the others follow. */
+    void insert(Handle handle, long first, long edit, List<Draft> drafts) {
+        for (int begin = 0; begin < drafts.size(); begin += BATCH) {
+            insertBatch(handle, first + begin, edit, drafts.subList(begin, Math.min(begin + BATCH, drafts.size())));
         }
-        throw new StoreFailure("the library holds a thing of an unknown kind: " + word);
     }
 
-    void insert(Handle handle, long revision, long edit, Draft draft) {
-        SearchColumns columns = draft.thing().map(SearchColumns::of).orElseGet(() -> SearchColumns.of(""));
-        handle.createUpdate(INSERT)
-                .bind("revision", revision)
-                .bind("edit", edit)
-                .bind("thing", draft.id().value())
-                .bind("kind", draft.kind().word())
-                .bind("form", draft.thing().map(thing -> forms.write(draft.id(), thing)))
-                .bind("name", draft.thing().map(Names::of).orElse(""))
-                .bind("text", columns.text())
-                .bind("size", columns.size())
-                .bind("taper", columns.taper())
-                .bind("family", columns.family())
-                .bind("alloy", columns.alloy())
-                .bind("motion", columns.motion())
-                .execute();
-        handle.createUpdate(UPSERT_HEAD)
-                .bind("thing", draft.id().value())
-                .bind("revision", revision)
-                .execute();
+    private void insertBatch(Handle handle, long first, long edit, List<Draft> drafts) {
+        PreparedBatch revisions = handle.prepareBatch(INSERT);
+        PreparedBatch heads = handle.prepareBatch(UPSERT_HEAD);
+        long revision = first;
+        for (Draft draft : drafts) {
+            SearchColumns columns = draft.thing().map(SearchColumns::of).orElseGet(() -> SearchColumns.of(""));
+            revisions
+                    .bind("revision", revision)
+                    .bind("edit", edit)
+                    .bind("thing", draft.id().value())
+                    .bind("kind", draft.kind().word())
+                    .bind("form", draft.thing().map(thing -> forms.write(draft.id(), thing)))
+                    .bind("name", draft.thing().map(Names::of).orElse(""))
+                    .bind("text", columns.text())
+                    .bind("size", columns.size())
+                    .bind("taper", columns.taper())
+                    .bind("family", columns.family())
+                    .bind("alloy", columns.alloy())
+                    .bind("motion", columns.motion())
+                    .add();
+            heads.bind("thing", draft.id().value()).bind("revision", revision).add();
+            revision++;
+        }
+        revisions.execute();
+        heads.execute();
     }
 }

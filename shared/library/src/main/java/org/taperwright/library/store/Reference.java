@@ -1,19 +1,23 @@
-package org.taperwright.library.exchange;
+package org.taperwright.library.store;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.taperwright.library.store.SavedComparison;
-import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.kit.Piece;
 import org.taperwright.shaping.sequence.Sequence;
 
-/** One thing's reference to another: in which field, to which identifier, which should be of which kind. */
-record Reference(String where, ThingId to, ThingKind kind) {
+/**
+ * One thing's reference to another.
+ *
+ * @param where the field, in the words of the JSON form
+ * @param to the identifier referred to
+ * @param kind the kind of thing that should bear it
+ */
+public record Reference(String where, ThingId to, ThingKind kind) {
     /** All references of a thing. */
-    static List<Reference> of(Record thing) {
+    public static List<Reference> of(Record thing) {
         List<Reference> references = new ArrayList<>();
         if (thing instanceof Instrument instrument) {
             instrument.designId().ifPresent(id -> references.add(new Reference("designId", id, ThingKind.DESIGN)));
