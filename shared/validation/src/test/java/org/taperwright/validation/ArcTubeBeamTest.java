@@ -52,7 +52,7 @@ class ArcTubeBeamTest {
                 .place(
                         Centreline.of(arc),
                         WallSupport.of(Lumen.of(canal, 0.05, 72)),
-                        new Springs(1e9, 0),
+                        Springs.firm(1e9),
                         Setting.straight(length));
         assertThat(placement.settled()).isTrue();
         List<ContactZone> zones = ContactZones.of(placement, Centreline.of(arc));

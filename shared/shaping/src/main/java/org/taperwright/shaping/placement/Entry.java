@@ -41,9 +41,12 @@ public final class Entry {
     /**
      * Deepest place of the tip, on a grid of 0.05 mm, to which it and every place before it the instrument's circle is within the
      * smallest width of every section that it passes, mm; 0 where it binds at once.
+     *
+     * @param deepestMm where to stop looking
      */
-    public static double bindDepthMm(Rod rod, Lumen lumen, WallSupport support) {
-        int steps = (int) Math.floor(lumen.depthMm(lumen.stations() - 1) / GRID_MM + 1e-9);
+    public static double bindDepthMm(Rod rod, Lumen lumen, WallSupport support, double deepestMm) {
+        double end = Math.min(deepestMm, lumen.depthMm(lumen.stations() - 1));
+        int steps = (int) Math.floor(end / GRID_MM + 1e-9);
         for (int i = 0; i <= steps; i++) {
             if (!passes(rod, lumen, support, i * GRID_MM)) {
                 return Math.max(0, (i - 1) * GRID_MM);

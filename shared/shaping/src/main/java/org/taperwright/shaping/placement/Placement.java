@@ -14,6 +14,7 @@ public final class Placement {
     private final double[] radius;
     private final double[] wallRadius;
     private final double[] load;
+    private final double[] engaged;
     private final double[] reach;
     private final double[] leastGap;
     private final double bendingEnergyMj;
@@ -35,6 +36,7 @@ public final class Placement {
             load[2 * i] = w.load1[i];
             load[2 * i + 1] = w.load2[i];
         }
+        engaged = w.engaged.clone();
         reach = w.reach.clone();
         leastGap = w.leastGap.clone();
         this.bendingEnergyMj = bendingEnergyMj;
@@ -102,6 +104,11 @@ public final class Placement {
     /** Size of the load on the wall, N/mm. */
     public double load(int node) {
         return Math.hypot(load[2 * node], load[2 * node + 1]);
+    }
+
+    /** Share of all directions in which the instrument sinks into the wall, by more than 0.1 micrometre. */
+    public double engaged(int node) {
+        return engaged[node];
     }
 
     /** Length of axis that a node stands for, mm. */

@@ -6,6 +6,9 @@ package org.taperwright.shaping.placement;
  * wider than its place (a negative gap) is no special case.
  */
 final class Wall {
+    /** Overlap beyond which a direction counts as engaged, mm. */
+    private static final double ENGAGED_MM = 1e-4;
+
     private final Workspace w;
     private final double step;
 
@@ -75,17 +78,20 @@ final class Wall {
         return 0.5 * weight * squares;
     }
 
-    /** Writes the load on the wall at each node, N/mm. */
+    /** Writes the load on the wall at each node, N/mm, and the share of directions engaged. */
     void loads(double[] u) {
         for (int i = 0; i < w.nodes; i++) {
             double f1 = 0;
             double f2 = 0;
+            int engaged = 0;
             int at = i * w.count;
             for (int k = 0; k < w.count; k++) {
                 double v = Math.max(0, u[2 * i] * w.cos[k] + u[2 * i + 1] * w.sin[k] - w.gap[at + k]);
                 f1 += v * w.cos[k];
                 f2 += v * w.sin[k];
+                engaged += v > ENGAGED_MM ? 1 : 0;
             }
+            w.engaged[i] = (double) engaged / w.count;
             double scale = w.spring[i] * w.radius[i] * step;
             w.load1[i] = scale * f1;
             w.load2[i] = scale * f2;

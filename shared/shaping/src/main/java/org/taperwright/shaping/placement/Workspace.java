@@ -41,13 +41,14 @@ final class Workspace {
     final double[] push;
     final double[] cell;
     final double[] reach;
-    /** The wall: springs, gap in each direction, least gap of each node, and the load that follows. */
+    /** The wall: springs, gap in each direction, least gap of each node, the load that follows, and the share of directions engaged. */
     final double[] spring;
 
     final double[] gap;
     final double[] leastGap;
     final double[] load1;
     final double[] load2;
+    final double[] engaged;
     final double[] cos;
     final double[] sin;
     /** Equations: slopes (padded as the band is), band, and answers of the moment law. */
@@ -84,6 +85,7 @@ final class Workspace {
         leastGap = new double[nodes];
         load1 = new double[nodes];
         load2 = new double[nodes];
+        engaged = new double[nodes];
         cos = new double[count];
         sin = new double[count];
         slope = new double[unknowns + BandedCholesky.PAD];

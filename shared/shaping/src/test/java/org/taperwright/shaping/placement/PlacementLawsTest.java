@@ -36,7 +36,7 @@ class PlacementLawsTest {
                 .place(
                         Centreline.of(tube.pieces()),
                         WallSupport.of(Lumen.of(tube, 0.1, 72)),
-                        new Springs(1e7, 0),
+                        Springs.firm(1e7),
                         new Setting(12, tilt, 0));
         double stiffness = 50_000 * Math.PI / 64 * Math.pow(d, 4);
         assertThat(placement.settled()).isTrue();
