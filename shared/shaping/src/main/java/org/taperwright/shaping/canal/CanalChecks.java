@@ -25,6 +25,9 @@ final class CanalChecks {
         checks.openings();
         checks.root();
         checks.lengths();
+        if (checks.faults.stream().noneMatch(fault -> fault.weight() == Fault.Weight.IMPOSSIBLE)) {
+            checks.faults.addAll(CentrelineChecks.check(canal));
+        }
         return List.copyOf(checks.faults);
     }
 

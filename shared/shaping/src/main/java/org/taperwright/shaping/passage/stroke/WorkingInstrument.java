@@ -1,0 +1,22 @@
+package org.taperwright.shaping.passage.stroke;
+
+import java.util.function.DoubleUnaryOperator;
+import org.taperwright.shaping.placement.rod.Rod;
+
+/**
+ * What the engine asks of an instrument.
+ *
+ * @param rod the rod that it is
+ * @param strengthNmm torque that it bears by level, N mm
+ * @param cyclesAtStrain turns to fracture by strain amplitude; infinite where it does not tire
+ * @param edgesAt number of cutting edges by level
+ * @param wearShare how fast it wears the wall, over the blade that the wear coefficient is for
+ * @param energyShare energy that a volume costs it, over that blade's
+ */
+public record WorkingInstrument(
+        Rod rod,
+        DoubleUnaryOperator strengthNmm,
+        DoubleUnaryOperator cyclesAtStrain,
+        DoubleUnaryOperator edgesAt,
+        double wearShare,
+        double energyShare) {}

@@ -1,0 +1,67 @@
+package org.taperwright.shaping.placement;
+
+import java.util.Optional;
+import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.mechanics.work.Fault;
+import org.taperwright.shaping.canal.Lumen;
+import org.taperwright.shaping.placement.rod.Rod;
+
+/**
+ * Whether an instrument can be brought to a depth at all, and how deep it goes before it first binds. Where it cuts, a canal
+ * narrower than it is no hindrance; where it does not (a shaft, a tip without edges), nothing makes room for it.
+ */
+public final class Entry {
+    /** What a wall gives way to a part that does not cut, mm of diameter: about what a firm push presses it in. */
+    private static final double GIVES_MM = 0.02;
+
+    private static final double GRID_MM = 0.05;
+    private static final double TOUCH_MM = 1e-6;
+
+    private Entry() {}
+
+    /** Why an instrument cannot reach a depth; where is "depthMm". */
+    public static Optional<Fault> fault(Rod rod, Lumen lumen, WallSupport support, double tipDepthMm) {
+        for (int j = 0; j < lumen.stations() && lumen.depthMm(j) <= tipDepthMm + TOUCH_MM; j++) {
+            double level = Math.max(0, tipDepthMm - lumen.depthMm(j));
+            double wide = 2 * rod.wallRadiusMm(level);
+            double room = support.leastWidthMm(j);
+            if (!rod.cuts(level) && wide > room + GIVES_MM) {
+                return Optional.of(Fault.impossible(
+                        "depthMm",
+                        "at " + Shown.mm(level) + " from its tip the instrument is " + Shown.diameter(wide)
+                                + " wide and does not cut; the canal, " + Shown.mm(lumen.depthMm(j))
+                                + " below the orifice, is " + Shown.diameter(room),
+                        "expected a narrower instrument, a wider canal or a depth of less than "
+                                + Shown.mm(tipDepthMm)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Deepest place of the tip, on a grid of 0.05 mm, to which it and every place before it the instrument's circle is within the
+     * smallest width of every section that it passes, mm; 0 where it binds at once.
+     *
+     * @param deepestMm where to stop looking
+     */
+    public static double bindDepthMm(Rod rod, Lumen lumen, WallSupport support, double deepestMm) {
+        double end = Math.min(deepestMm, lumen.depthMm(lumen.stations() - 1));
+        int steps = (int) Math.floor(end / GRID_MM + 1e-9);
+        for (int i = 0; i <= steps; i++) {
+            if (!passes(rod, lumen, support, i * GRID_MM)) {
+                return Math.max(0, (i - 1) * GRID_MM);
+            }
+        }
+        return steps * GRID_MM;
+    }
+
+    private static boolean passes(Rod rod, Lumen lumen, WallSupport support, double tipDepthMm) {
+        for (int j = 0; j < lumen.stations() && lumen.depthMm(j) <= tipDepthMm + 1e-9; j++) {
+            double level = Math.max(0, tipDepthMm - lumen.depthMm(j));
+            if (rod.wallRadiusMm(level) > support.leastWidthMm(j) / 2 + TOUCH_MM) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
