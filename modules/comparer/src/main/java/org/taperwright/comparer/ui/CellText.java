@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.taperwright.mechanics.comparison.ComparisonCell;
 import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Shown;
 
 /**
@@ -13,27 +14,34 @@ import org.taperwright.mechanics.quantity.Shown;
  * @param fraction decimal point and digits after it, or empty
  * @param band the 5 to 95 % band in words, or empty
  * @param ratio ratio to the datum, where there is one
+ * @param ratioBand the ratio's 5 to 95 % band, where it has one
  * @param ratioWords the ratio; where there is none, the difference to the datum
  */
-record CellText(String whole, String fraction, String band, OptionalDouble ratio, String ratioWords) {
+record CellText(
+        String whole, String fraction, String band, OptionalDouble ratio, Optional<Band> ratioBand, String ratioWords) {
     /** A cell of a design that could not be computed. */
-    static final CellText NONE = new CellText("–", "", "", OptionalDouble.empty(), "");
+    static final CellText NONE = new CellText("–", "", "", OptionalDouble.empty(), Optional.empty(), "");
 
     /**
      * The text of a cell.
      *
      * @param datum whether the cell is the datum's own
-     * @param datumValue the datum's value, absent when the datum could not be computed
+     * @param datumKnown whether the datum could be computed
      */
-    static CellText of(ComparisonCell cell, boolean datum, OptionalDouble datumValue) {
+    static CellText of(ComparisonCell cell, boolean datum, boolean datumKnown) {
         double number = cell.reading().value();
         String value = Shown.number(number);
         int point = value.indexOf('.');
         String whole = point < 0 ? value : value.substring(0, point);
         String fraction = point < 0 ? "" : value.substring(point);
-        OptionalDouble ratio = datumValue.isPresent() && !datum && number > 0 ? cell.ratio() : OptionalDouble.empty();
+        OptionalDouble ratio = datumKnown && !datum && number > 0 ? cell.ratio() : OptionalDouble.empty();
         return new CellText(
-                whole, fraction, words(cell.reading().band()), ratio, ratioWords(ratio, datum, number, datumValue));
+                whole,
+                fraction,
+                words(cell.reading().band()),
+                ratio,
+                ratio.isPresent() ? cell.ratioBand() : Optional.empty(),
+                ratioWords(ratio, datum, datumKnown, cell.difference()));
     }
 
     /** The value as one text. */
@@ -50,25 +58,25 @@ record CellText(String whole, String fraction, String band, OptionalDouble ratio
         if (!ratioWords.isEmpty()) {
             text.append(", ").append(ratioWords.replace("Δ", "differs from the datum by"));
         }
+        ratioBand.ifPresent(b -> text.append(" (").append(Shown.band(b)).append(')'));
         return text.toString();
     }
 
     private static String words(Optional<Band> band) {
-        return band.map(b -> Shown.number(b.low()) + " to " + Shown.number(b.high()))
-                .orElse("");
+        return band.map(Shown::band).orElse("");
     }
 
-    private static String ratioWords(OptionalDouble ratio, boolean datum, double value, OptionalDouble datumValue) {
+    private static String ratioWords(OptionalDouble ratio, boolean datum, boolean datumKnown, Reading difference) {
         if (datum) {
             return "datum";
         }
         if (ratio.isPresent()) {
             return "× " + Shown.number(ratio.getAsDouble());
         }
-        if (datumValue.isEmpty()) {
+        if (!datumKnown) {
             return "";
         }
-        double difference = value - datumValue.getAsDouble();
-        return "Δ " + (difference > 0 ? "+" : "") + Shown.number(difference);
+        return "Δ " + (difference.value() > 0 ? "+" : "") + Shown.number(difference.value())
+                + difference.band().map(b -> " (" + Shown.band(b) + ")").orElse("");
     }
 }

@@ -3,10 +3,10 @@ package org.taperwright.comparer.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import javax.swing.table.AbstractTableModel;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.Metric;
+import org.taperwright.mechanics.quantity.Shown;
 
 /**
  * The comparison as a table: a row for each metric beneath its group's heading; the first column
@@ -58,6 +58,18 @@ final class ComparisonTableModel extends AbstractTableModel {
         return cells.stream().flatMap(List::stream).toList();
     }
 
+    /** The ratios of a row that have a band, in words. */
+    String ratios(int row) {
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < cells.get(row).size(); i++) {
+            CellText cell = cells.get(row).get(i);
+            String name = getColumnName(LEADING + i);
+            cell.ratioBand()
+                    .ifPresent(band -> words.add(name + " " + cell.ratioWords() + " [" + Shown.band(band) + "]"));
+        }
+        return String.join("; ", words);
+    }
+
     /** The scale of the bars. */
     RatioScale scale() {
         return scale;
@@ -103,14 +115,10 @@ final class ComparisonTableModel extends AbstractTableModel {
         List<CellText> texts = new ArrayList<>();
         if (row instanceof TableRow.MetricLine line) {
             Optional<Integer> datum = compared.datumMember();
-            OptionalDouble datumValue = datum.flatMap(compared::column)
-                    .map(column -> OptionalDouble.of(
-                            line.row().cells().get(column).reading().value()))
-                    .orElse(OptionalDouble.empty());
             for (int i = 0; i < compared.members().size(); i++) {
                 boolean isDatum = datum.equals(Optional.of(i));
                 texts.add(compared.column(i)
-                        .map(column -> CellText.of(line.row().cells().get(column), isDatum, datumValue))
+                        .map(column -> CellText.of(line.row().cells().get(column), isDatum, datum.isPresent()))
                         .orElse(CellText.NONE));
             }
         }

@@ -32,7 +32,7 @@ import org.taperwright.workbench.ui.StandingMark;
 
 /**
  * The design's numbers: one row for each metric there is, with band, unit and standing, explained on hovering. Where there is
- * no room for a column of each, a row has two lines: the band stands beneath the value.
+ * no room for a column of each, a row has two lines: standing and band stand beneath the value.
  */
 final class NumbersPane extends JPanel {
     private static final List<String> HEADERS = List.of("Measure", "Value", "5 to 95 %", "Unit", "Standing");
@@ -72,10 +72,8 @@ final class NumbersPane extends JPanel {
                 column(BAND, 136, 130, new Words()),
                 column(UNIT, 62, 62, new Words()),
                 column(STANDING, 70, 70, new Words()));
-        narrow = columns(
-                column(MEASURE, 100, 60, new Words()),
-                column(VALUE, 108, 108, new ValueOverBand()),
-                column(STANDING, 64, 62, new Words()));
+        narrow = columns(column(MEASURE, 124, 60, new Words()), column(VALUE, 148, 148, new ValueOverBand()));
+        narrow.getColumn(1).setHeaderValue("Value, 5 to 95 %");
         arrange(0);
         CopyMenu.on(table, "Numbers", this::data);
         JScrollPane scroll = new JScrollPane(table);
@@ -185,19 +183,21 @@ final class NumbersPane extends JPanel {
         }
     }
 
-    /** The value with its unit, and beneath it the band. */
+    /** The value with its unit, and beneath it the standing and the band. */
     private final class ValueOverBand extends DefaultTableCellRenderer {
         @Override
         public Component getTableCellRendererComponent(
                 JTable shown, Object number, boolean selected, boolean focused, int row, int column) {
             String value =
                     (Shown.number((Double) number) + " " + metrics.get(row).unit()).strip();
+            String standing = metrics.get(row).standing().word();
             String band = bandWords(row);
+            String beneath = band.isEmpty() ? standing : standing + ", " + band;
             setForeground(outdated ? Ink.quiet() : null);
             setVerticalAlignment(SwingConstants.TOP);
             super.getTableCellRendererComponent(
-                    shown, "<html>" + value + "<br><small>" + band + "</small>", selected, focused, row, column);
-            getAccessibleContext().setAccessibleName(band.isEmpty() ? value : value + ", 5 to 95 %: " + band);
+                    shown, "<html>" + value + "<br><small>" + beneath + "</small>", selected, focused, row, column);
+            getAccessibleContext().setAccessibleName(value + ", " + beneath);
             return this;
         }
     }
