@@ -63,7 +63,7 @@ final class FormReader {
     }
 
     private List<ReadThing> bundle(Node.ObjectNode object) {
-        if (!Versions.known(object, "", BUNDLE_VERSION, findings)) {
+        if (Versions.read(object, "", BUNDLE_VERSION, findings).isEmpty()) {
             return List.of();
         }
         for (Map.Entry<String, Node.Member> member : object.members().entrySet()) {

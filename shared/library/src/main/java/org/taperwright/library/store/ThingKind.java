@@ -4,6 +4,7 @@ import org.taperwright.mechanics.design.Design;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.sequence.Sequence;
 
 /** Kinds of thing a library keeps, in the order shown. */
@@ -13,6 +14,7 @@ public enum ThingKind {
     MOTOR("motor", "Motors", Motor.class),
     CANAL("canal", "Canals", Canal.class),
     SEQUENCE("sequence", "Sequences", Sequence.class),
+    KIT("kit", "Kits", Kit.class),
     COMPARISON("comparison", "Comparisons", SavedComparison.class);
 
     private final String word;
