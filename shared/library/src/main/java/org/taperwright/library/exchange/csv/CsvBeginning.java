@@ -50,8 +50,8 @@ public final class CsvBeginning {
     private static Seen decoded(byte[] bytes, Charset charset) throws IOException {
         StringBuilder text = new StringBuilder();
         int whole = bytes.length < BYTES ? BYTES : lastLineEnd(bytes);
-        try (DecodedText decoded = new DecodedText(
-                new ByteArrayInputStream(bytes, 0, Math.min(whole, bytes.length)), charset)) {
+        try (DecodedText decoded =
+                new DecodedText(new ByteArrayInputStream(bytes, 0, Math.min(whole, bytes.length)), charset)) {
             char[] block = new char[BYTES];
             for (int count = decoded.read(block); count >= 0; count = decoded.read(block)) {
                 text.append(block, 0, count);
@@ -75,10 +75,10 @@ public final class CsvBeginning {
             }
         }
         int end = bytes.length;
-        while (end > 0 && (bytes[end - 1] & 0x80) != 0) {
+        while (end > 0 && (bytes[end - 1] & 0xC0) == 0x80) {
             end--;
         }
-        return end;
+        return Math.max(0, end - 1);
     }
 
     private static boolean starts(byte[] bytes, int... sign) {

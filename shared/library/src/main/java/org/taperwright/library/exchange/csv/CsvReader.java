@@ -66,7 +66,9 @@ public final class CsvReader implements Closeable {
                     "expected UTF-8, or another encoding to be chosen"));
         } catch (IOException unreadable) {
             return Optional.of(refused(
-                    new Place(line, 1), "cannot be read (" + unreadable.getMessage() + ")", "expected a readable file"));
+                    new Place(line, 1),
+                    "cannot be read (" + unreadable.getMessage() + ")",
+                    "expected a readable file"));
         }
     }
 

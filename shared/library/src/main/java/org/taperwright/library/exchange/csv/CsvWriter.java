@@ -78,11 +78,17 @@ public final class CsvWriter {
         if (text.isEmpty()) {
             return false;
         }
-        boolean padded = Character.isWhitespace(text.charAt(0)) || Character.isWhitespace(text.charAt(text.length() - 1));
+        boolean padded =
+                Character.isWhitespace(text.charAt(0)) || Character.isWhitespace(text.charAt(text.length() - 1));
         boolean sign = false;
         for (int i = 0; i < text.length() && !sign; i++) {
             char each = text.charAt(i);
-            sign = each == format.delimiter() || each == '"' || each == '\n' || each == '\r' || each == ',' || each == ';';
+            sign = each == format.delimiter()
+                    || each == '"'
+                    || each == '\n'
+                    || each == '\r'
+                    || each == ','
+                    || each == ';';
         }
         return padded || sign || text.charAt(0) == '\uFEFF';
     }

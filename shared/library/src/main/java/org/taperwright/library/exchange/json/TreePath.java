@@ -56,7 +56,7 @@ public final class TreePath {
         return (Node.ObjectNode) changed(tree, 0, Optional.of(value));
     }
 
-    /** The tree with nothing there. */
+    /** The tree with nothing there, and without the objects that this leaves empty. */
     public Node.ObjectNode takenFrom(Node.ObjectNode tree) {
         return in(tree).isEmpty() ? tree : (Node.ObjectNode) changed(tree, 0, Optional.empty());
     }
@@ -66,6 +66,7 @@ public final class TreePath {
         if (steps.get(at) instanceof String name && node instanceof Node.ObjectNode object) {
             Map<String, Node.Member> members = new LinkedHashMap<>(object.members());
             Optional<Node> child = last ? value : Optional.of(below(object, name, at, value));
+            child = child.filter(each -> value.isPresent() || !empty(each));
             if (child.isPresent()) {
                 members.put(name, new Node.Member(child.get().place(), child.get()));
             } else {
@@ -73,7 +74,9 @@ public final class TreePath {
             }
             return new Node.ObjectNode(object.place(), members);
         }
-        if (steps.get(at) instanceof Integer index && node instanceof Node.ArrayNode array && index < array.items().size()) {
+        if (steps.get(at) instanceof Integer index
+                && node instanceof Node.ArrayNode array
+                && index < array.items().size()) {
             List<Node> items = new ArrayList<>(array.items());
             if (!last) {
                 items.set(index, changed(items.get(index), at + 1, value));
@@ -85,6 +88,10 @@ public final class TreePath {
             return new Node.ArrayNode(array.place(), items);
         }
         return node;
+    }
+
+    private static boolean empty(Node node) {
+        return node instanceof Node.ObjectNode object && object.members().isEmpty();
     }
 
     private Node below(Node.ObjectNode object, String name, int at, Optional<Node> value) {

@@ -10,6 +10,8 @@ enum CellKind {
     SIZE,
     /** mm per mm, or per cent where it is 1 or more, as the trade writes 04 for .04. */
     TAPER,
+    /** A price, with or without its currency's code. */
+    PRICE,
     /** Yes or no. */
     FLAG,
     /** A day. */

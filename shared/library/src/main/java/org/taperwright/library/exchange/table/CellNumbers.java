@@ -25,7 +25,8 @@ final class CellNumbers {
         this.decimal = decimal;
         String sign = Pattern.quote(String.valueOf(decimal));
         this.number = Pattern.compile(
-                "([+\\-−]?(?:\\d+(?:" + sign + "\\d*)?|" + sign + "\\d+)(?:[eE][+-]?\\d+)?)([^0-9.,].*)?", Pattern.DOTALL);
+                "([+\\-−]?(?:\\d+(?:" + sign + "\\d*)?|" + sign + "\\d+)(?:[eE][+-]?\\d+)?)([^0-9.,].*)?",
+                Pattern.DOTALL);
     }
 
     /** A number in the field's unit. */
@@ -51,6 +52,13 @@ final class CellNumbers {
         return in(text, Unit.NONE).map(taper -> bare && Math.abs(taper) >= 1 ? moved(taper, -2) : taper);
     }
 
+    /** A number without a unit. */
+    Optional<Double> plain(String text) {
+        Matcher matcher = number.matcher(text);
+        boolean bare = text.length() <= LONGEST && matcher.matches() && matcher.group(2) == null;
+        return bare ? Optional.of(Double.parseDouble(text.replace(decimal, '.').replace('−', '-'))) : Optional.empty();
+    }
+
     private Optional<Double> in(String text, Unit asked) {
         Matcher matcher = number.matcher(text);
         if (text.length() > LONGEST || !matcher.matches()) {
@@ -68,15 +76,17 @@ final class CellNumbers {
     String expected() {
         String sign = decimal == ',' ? " with a decimal comma" : "";
         return switch (field.kind()) {
-            case SIZE -> "expected a size in hundredths of a millimetre, such as 25, or a tip diameter with its unit,"
-                    + " such as 0" + decimal + "25 mm";
+            case SIZE ->
+                "expected a size in hundredths of a millimetre, such as 25, or a tip diameter with its unit,"
+                        + " such as 0" + decimal + "25 mm";
             case TAPER -> "expected a taper, such as 0" + decimal + "04 or 4 %";
-            default -> "expected a number" + sign
-                    + field.unit()
-                            .map(Unit::symbol)
-                            .filter(symbol -> !symbol.isEmpty())
-                            .map(symbol -> ", " + symbol)
-                            .orElse("");
+            default ->
+                "expected a number" + sign
+                        + field.unit()
+                                .map(Unit::symbol)
+                                .filter(symbol -> !symbol.isEmpty())
+                                .map(symbol -> ", " + symbol)
+                                .orElse("");
         };
     }
 

@@ -26,10 +26,14 @@ final class CellReading {
     private static final Pattern RANGE = Pattern.compile("(.*?[0-9.,])\\s*(?:-|–|—|\\bto\\b|\\.\\.\\.)\\s*([0-9.,].*)");
 
     private final TableField field;
+    private final Optional<String> unit;
+    private final char decimal;
     private final CellNumbers numbers;
 
     CellReading(TableField field, Optional<String> unit, char decimal) {
         this.field = field;
+        this.unit = unit;
+        this.decimal = decimal;
         this.numbers = new CellNumbers(field, unit, decimal);
     }
 
@@ -60,12 +64,20 @@ final class CellReading {
             case NUMBER -> number(cell.place(), bare, numbers.number(bare));
             case SIZE -> number(cell.place(), bare, numbers.size(bare));
             case TAPER -> number(cell.place(), bare, numbers.taper(bare));
+            case PRICE -> price(cell.place(), bare);
             case RANGE -> range(cell.place(), bare);
         };
     }
 
     private Found number(Place place, String text, Optional<Double> value) {
         return value.<Found>map(each -> new Value(node(place, each))).orElseGet(() -> faulty(text, numbers.expected()));
+    }
+
+    private Found price(Place place, String text) {
+        return CellPrices.read(place, text, numbers, unit)
+                .<Found>map(Value::new)
+                .orElseGet(
+                        () -> faulty(text, "expected a price, such as 12" + decimal + "50 or 12" + decimal + "50 EUR"));
     }
 
     private static Node node(Place place, double value) {
@@ -82,7 +94,9 @@ final class CellReading {
                 .map(near -> " (perhaps \"" + near + "\")")
                 .orElse("");
         return faulty(
-                text, "expected one of " + String.join(", ", new TreeSet<>(field.words().values())) + meant);
+                text,
+                "expected one of "
+                        + String.join(", ", new TreeSet<>(field.words().values())) + meant);
     }
 
     private Found flag(Place place, String text) {

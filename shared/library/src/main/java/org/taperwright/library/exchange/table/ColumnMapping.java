@@ -32,8 +32,8 @@ public record ColumnMapping(TableKind kind, List<MappedColumn> columns) {
                 }
                 if (column.unit().isPresent()
                         && Headings.unit(field, column.unit().get()).isEmpty()) {
-                    throw new IllegalArgumentException(
-                            "gives \"" + field.heading() + "\" the unit \"" + column.unit().get() + '"');
+                    throw new IllegalArgumentException("gives \"" + field.heading() + "\" the unit \""
+                            + column.unit().get() + '"');
                 }
             }
         }

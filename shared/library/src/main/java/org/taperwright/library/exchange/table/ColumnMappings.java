@@ -95,8 +95,8 @@ public record ColumnMappings(List<ColumnMapping> mappings) {
     public ColumnMappings keeping(ColumnMapping mapping) {
         List<ColumnMapping> kept = new ArrayList<>(List.of(mapping));
         mappings.stream()
-                .filter(each -> each.kind() != mapping.kind()
-                        || !each.fingerprint().equals(mapping.fingerprint()))
+                .filter(each ->
+                        each.kind() != mapping.kind() || !each.fingerprint().equals(mapping.fingerprint()))
                 .limit(MOST - 1)
                 .forEach(kept::add);
         return new ColumnMappings(kept);

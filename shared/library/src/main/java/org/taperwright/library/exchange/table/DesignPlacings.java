@@ -27,10 +27,13 @@ final class DesignPlacings {
 
     /** The length of the working part: where the last segment ends. */
     static Placing workingPart() {
-        return new Shown(DesignPlacings::lastEnd, (tree, value) -> segments(tree)
-                .map(segments -> TreePath.of("design.taper[" + (segments.items().size() - 1) + "].toMm")
-                        .put(tree, value))
-                .orElse(tree));
+        return new Shown(
+                DesignPlacings::lastEnd,
+                (tree, value) -> segments(tree)
+                        .map(segments -> TreePath.of(
+                                        "design.taper[" + (segments.items().size() - 1) + "].toMm")
+                                .put(tree, value))
+                        .orElse(tree));
     }
 
     /** The family of the section at the tip. */
@@ -42,8 +45,9 @@ final class DesignPlacings {
     }
 
     private static Optional<Node> lastEnd(Node.ObjectNode tree) {
-        return segments(tree).flatMap(segments -> TreePath.of("[" + (segments.items().size() - 1) + "].toMm")
-                .in(segments));
+        return segments(tree)
+                .flatMap(segments -> TreePath.of("[" + (segments.items().size() - 1) + "].toMm")
+                        .in(segments));
     }
 
     private static Optional<Node.ArrayNode> segments(Node.ObjectNode tree) {

@@ -64,7 +64,11 @@ final class Headings {
 
     /** The spelling, if it is a unit for the field. */
     static Optional<String> unit(TableField field, String spelling) {
-        Unit asked = field.kind() == CellKind.SIZE ? Unit.MILLIMETRE : field.unit().orElse(Unit.NONE);
+        if (field.kind() == CellKind.PRICE) {
+            return CellPrices.currency(spelling);
+        }
+        Unit asked =
+                field.kind() == CellKind.SIZE ? Unit.MILLIMETRE : field.unit().orElse(Unit.NONE);
         boolean fits = field.unit().isPresent()
                 && !spelling.isBlank()
                 && Entry.read("1 " + spelling, asked, field.heading()) instanceof Entry.Given;

@@ -11,7 +11,8 @@ import org.taperwright.mechanics.quantity.Unit;
 
 /** The columns of a table of instruments, in the order written. Other headings: common practice, no source. */
 final class InstrumentFields {
-    static final TableField IDENTIFIER = text("Identifier", "id", "id", "key");
+    static final TableField IDENTIFIER =
+            of("Identifier", CellKind.TEXT, Optional.empty(), "id", Placing.kept("id"), "id", "key");
     static final TableField SIZE = of(
             "Size",
             CellKind.SIZE,
@@ -23,8 +24,8 @@ final class InstrumentFields {
             "tip size",
             "tip diameter",
             "d0");
-    static final TableField TAPER = of(
-            "Taper", CellKind.TAPER, Optional.of(Unit.NONE), "design.taper", DesignPlacings.taper(), "conicity");
+    static final TableField TAPER =
+            of("Taper", CellKind.TAPER, Optional.of(Unit.NONE), "design.taper", DesignPlacings.taper(), "conicity");
     static final TableField DESIGN = text("Design", "designId", "design identifier");
     static final TableField ASSUMED = of(
             "Design assumed", CellKind.FLAG, Optional.empty(), "designAssumed", Placing.at("designAssumed"), "assumed");
@@ -55,13 +56,7 @@ final class InstrumentFields {
                     DesignPlacings.section(),
                     "cross section",
                     "cross-section"),
-            word(
-                    "Alloy",
-                    FieldWords.alloys(),
-                    "design.alloy",
-                    Placing.kept("design.alloy"),
-                    "material",
-                    "metal"),
+            word("Alloy", FieldWords.alloys(), "design.alloy", Placing.kept("design.alloy"), "material", "metal"),
             word("Making", FieldWords.makings(), "design.making", Placing.kept("design.making"), "manufacture"),
             word("Motion", FieldWords.motions(), "design.motion", Placing.kept("design.motion"), "movement"),
             word("Tip", FieldWords.tips(), "design.tip.kind", Placing.kept("design.tip.kind"), "tip kind", "tip type"),
@@ -83,7 +78,43 @@ final class InstrumentFields {
                     "max torque",
                     "maximum torque",
                     "torque max"),
+            number("Least cutting angle", Unit.DEGREE, "reciprocation.cuttingDeg.least", "cutting angle min"),
+            number("Most cutting angle", Unit.DEGREE, "reciprocation.cuttingDeg.most", "cutting angle max"),
+            number("Least releasing angle", Unit.DEGREE, "reciprocation.releasingDeg.least", "releasing angle min"),
+            number("Most releasing angle", Unit.DEGREE, "reciprocation.releasingDeg.most", "releasing angle max"),
             number("Uses allowed", Unit.NONE, "usesAllowed", "uses", "max uses", "maximum uses", "number of uses"),
+            text("Supplier", "supply.supplier", "vendor", "dealer", "distributor"),
+            text("Lot", "supply.lot", "batch", "lot number", "batch number", "lot no"),
+            of(
+                    "Expiry",
+                    CellKind.DATE,
+                    Optional.empty(),
+                    "supply.expiry",
+                    Placing.at("supply.expiry"),
+                    "expires",
+                    "expiry date",
+                    "expiration date",
+                    "use by",
+                    "best before"),
+            of(
+                    "Price",
+                    CellKind.PRICE,
+                    Optional.empty(),
+                    "supply.price",
+                    new PricePlacing(),
+                    "unit price",
+                    "price per piece",
+                    "cost"),
+            text("Currency", "supply.price.currency", "currency code"),
+            number("Stock", Unit.NONE, "supply.stock", "in stock", "quantity", "qty", "on hand"),
+            number(
+                    "Reorder level",
+                    Unit.NONE,
+                    "supply.reorderLevel",
+                    "reorder point",
+                    "minimum stock",
+                    "min stock",
+                    "reorder at"),
             DESIGN,
             ASSUMED,
             text("Note", "note", "notes", "comment", "comments", "remark", "remarks"));

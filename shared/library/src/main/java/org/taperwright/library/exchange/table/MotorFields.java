@@ -26,13 +26,7 @@ final class MotorFields {
             number("Least releasing angle", Unit.DEGREE, "reciprocation.releasingDeg.least", "releasing angle min"),
             number("Most releasing angle", Unit.DEGREE, "reciprocation.releasingDeg.most", "releasing angle max"),
             of("Cordless", CellKind.FLAG, Optional.empty(), "cordless", Placing.at("cordless"), "battery"),
-            of(
-                    "Apex locator",
-                    CellKind.FLAG,
-                    Optional.empty(),
-                    "apexLocator",
-                    Placing.at("apexLocator"),
-                    "locator"),
+            of("Apex locator", CellKind.FLAG, Optional.empty(), "apexLocator", Placing.at("apexLocator"), "locator"),
             text("Note", "note", "notes", "comment", "comments", "remark", "remarks"));
 
     private MotorFields() {}
