@@ -15,11 +15,13 @@ final class TreeBuilder {
     private final JsonParser parser;
     private final Limits limits;
     private final List<PlacedFault> faults = new ArrayList<>();
+    private final long begin;
     private int values;
 
     TreeBuilder(JsonParser parser, Limits limits) {
         this.parser = parser;
         this.limits = limits;
+        this.begin = Math.max(0, parser.currentTokenLocation().getCharOffset());
     }
 
     JsonText.Parsed build() throws IOException {
@@ -31,8 +33,21 @@ final class TreeBuilder {
         return new JsonText.Parsed(faults.isEmpty() ? root : Optional.empty(), faults);
     }
 
+    /** The tree that begins at the parser's current token, a part of a larger text. */
+    JsonText.Parsed part() throws IOException {
+        Optional<Node> root = value("", 1);
+        return new JsonText.Parsed(faults.isEmpty() ? root : Optional.empty(), faults);
+    }
+
     private Optional<Node> value(String path, int depth) throws IOException {
         values++;
+        if (parser.currentTokenLocation().getCharOffset() - begin > limits.characters()) {
+            refuse(
+                    "file",
+                    "holds a thing of more than " + limits.characters() + " characters",
+                    "expected a smaller one");
+            return Optional.empty();
+        }
         if (values > limits.values()) {
             refuse("file", "holds more than " + limits.values() + " values", "expected fewer: split the file");
             return Optional.empty();
