@@ -116,7 +116,7 @@ class StreamedFormsTest {
                         .faults()))
                 .singleElement()
                 .satisfies(sentence ->
-                        assertThat(sentence).contains("f.json:1:").contains("holds more than 500000 values"));
+                        assertThat(sentence).contains("f.json:1:").contains("holds more than 250000 values"));
     }
 
     @Test
