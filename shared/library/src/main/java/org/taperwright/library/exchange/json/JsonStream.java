@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.io.Reader;
-import java.util.List;
 import java.util.Optional;
 import org.taperwright.library.exchange.text.UnreadableBytes;
 import org.taperwright.mechanics.work.Fault;
@@ -115,7 +114,7 @@ public final class JsonStream {
     }
 
     private Optional<Node> part(JsonParser parser, String path) throws IOException {
-        JsonText.Parsed part = new TreeBuilder(parser, limits).part();
+        JsonText.Parsed part = new TreeBuilder(parser, limits, true).part();
         for (PlacedFault each : part.faults()) {
             refuse(each.place(), under(path, each.fault()));
         }
@@ -123,8 +122,8 @@ public final class JsonStream {
     }
 
     private static Fault under(String path, Fault fault) {
-        List<String> whole = List.of("file", "");
-        String where = whole.contains(fault.where()) || path.isEmpty() ? fault.where() : path + '.' + fault.where();
+        boolean whole = fault.where().equals("file") || path.isEmpty();
+        String where = whole ? fault.where() : path + '.' + fault.where();
         return new Fault(fault.weight(), where, fault.what(), fault.expected());
     }
 
