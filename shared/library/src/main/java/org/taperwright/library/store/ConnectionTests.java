@@ -92,8 +92,13 @@ public final class ConnectionTests {
             case "3D000" ->
                 Fault.impossible("database", "found \"" + settings.database() + '"', "expected one the server holds");
             case "42501" -> Fault.impossible("user", "has not the right", "expected the library's owner to give it");
-            case "08004", "08P01" ->
-                Fault.impossible("password", "is missing or the server refused it", "expected that of the user named");
+            case "08004" ->
+                PostgresFaults.firstLine(refusal).contains("SSL")
+                        ? Fault.impossible(
+                                "encryption",
+                                "is not offered by the server",
+                                "expected a server that encrypts, or none")
+                        : Fault.impossible("password", "is missing", "expected that of the user named");
             default ->
                 Fault.impossible(
                         PostgresServer.where(settings),

@@ -42,10 +42,11 @@ final class PostgresServer implements Database {
                 return refused("is too old", "expected PostgreSQL " + OLDEST + " or newer");
             }
             Migrations migrations = Migrations.forPostgres(source());
-            if (migrations.newerThanProgram()) {
+            Migrations.State state = migrations.state(trial);
+            if (!state.unknown().isEmpty()) {
                 return refused("holds a library of a newer Taperwright", "expected that one or a newer one to open it");
             }
-            if (!migrations.missing().isEmpty()) {
+            if (!state.missing().isEmpty()) {
                 String reason = reasonNotToMigrate(Jdbi.create(trial));
                 if (!reason.isEmpty()) {
                     return refused(reason, "expected its owner to open it once with this Taperwright");

@@ -21,8 +21,14 @@ public final class ServerRoles {
      */
     public static Optional<Fault> grant(ServerSettings settings, Password password, String user, Access access) {
         try (Connection connection = new PostgresServer(settings, password).connect()) {
-            Jdbi.create(connection).useTransaction(handle -> ServerRights.grant(handle, user, access));
-            return Optional.empty();
+            return Jdbi.create(connection).inTransaction(handle -> {
+                if (!ServerRights.holdsLibrary(handle) || !ServerRights.owns(handle)) {
+                    return Optional.of(Fault.impossible(
+                            "user", "does not own the library", "expected the one who made it to give rights"));
+                }
+                ServerRights.grant(handle, user, access);
+                return Optional.empty();
+            });
         } catch (SQLException | JdbiException failure) {
             boolean unknown = PostgresFaults.refusal(failure)
                     .filter(refusal -> PostgresFaults.state(refusal).equals("42704"))

@@ -78,10 +78,16 @@ final class SqliteFile implements Database {
         }
         SQLiteDataSource source = source(forWriting());
         Migrations migrations = Migrations.forSqlite(source);
-        if (migrations.newerThanProgram()) {
+        Migrations.State state;
+        try (Connection connection = forReading().getConnection()) {
+            state = migrations.state(connection);
+        }
+        if (!state.unknown().isEmpty()) {
             return refused("was written by a newer Taperwright", "expected that one or a newer one to open it");
         }
-        migrations.run();
+        if (!state.missing().isEmpty()) {
+            migrations.run();
+        }
         return new OpenResult.Opened(new LibraryStore(this, forms));
     }
 
