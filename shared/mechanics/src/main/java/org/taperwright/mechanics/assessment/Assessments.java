@@ -86,7 +86,7 @@ public final class Assessments {
                 bending,
                 TwistingTest.run(design, alloy, sections),
                 CuttingGeometries.of(design, sections),
-                Fatigue.in(Tube.USUAL, design, alloy, Fatigue.USUAL_RPM));
+                Fatigue.in(Tube.USUAL, design, alloy, sections, Fatigue.USUAL_RPM));
         progress.at(1, "done");
         return assessment;
     }

@@ -68,7 +68,7 @@ public final class BladeStiffness {
         double t = turning(levelMm);
         return t == 0
                 ? PeakStressFactors.STRAIGHT
-                : factors((int) Math.round(parts * sections.place(levelMm))).peakStress(t);
+                : factors((int) Math.round(parts * sections.place(levelMm))).peakStressNear(t);
     }
 
     private double factor(double levelMm, boolean bends) {
@@ -95,5 +95,13 @@ public final class BladeStiffness {
             known.set(part, factors);
         }
         return factors;
+    }
+
+    /**
+     * Greatest equivalent strain on the surface of the turning blade over that of a straight bar bent to the same
+     * curvature: the stiffness factor times the factor on the peak stress.
+     */
+    public double strainAtCurvature(double levelMm) {
+        return bendingFactor(levelMm) * peakStress(levelMm).bending();
     }
 }

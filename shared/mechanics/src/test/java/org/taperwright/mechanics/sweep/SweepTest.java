@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
+import java.util.List;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -22,8 +23,11 @@ import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
 import org.taperwright.mechanics.cutting.CuttingTest;
 import org.taperwright.mechanics.design.Motion;
+import org.taperwright.mechanics.fatigue.Damage;
+import org.taperwright.mechanics.fatigue.Exposure;
 import org.taperwright.mechanics.fatigue.Fatigue;
 import org.taperwright.mechanics.fatigue.Tube;
+import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 
@@ -86,8 +90,18 @@ class SweepTest {
             Finite.check(any + ": " + motion, CuttingTest.run(assessment.cutting(), motion));
         }
         Tube tube = new Tube(
-                AnyDesign.corner(random, 1, 180), AnyDesign.corner(random, 0.5, 100), AnyDesign.corner(random, 0, 40));
+                AnyDesign.corner(random, 1, 180),
+                AnyDesign.corner(random, 0.5, 100),
+                AnyDesign.corner(random, 0, 40),
+                AnyDesign.corner(random, 0, 1));
         Finite.check(any + " in " + tube, Fatigue.in(tube, assessment.design(), assessment.alloy(), Fatigue.USUAL_RPM));
+        List<Exposure> past =
+                Fatigue.along(tube, assessment.design(), assessment.alloy(), BladeSections.of(assessment.design()))
+                        .stream()
+                        .map(level -> new Exposure(
+                                level.strain(), 100, assessment.design().motion()))
+                        .toList();
+        Finite.check(any + ": damage", Damage.spent(past, assessment.alloy()));
     }
 
     private static void spoken(Fault fault, AnyDesign any) {
