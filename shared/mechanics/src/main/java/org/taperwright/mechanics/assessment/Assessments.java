@@ -77,6 +77,7 @@ public final class Assessments {
         progress.check();
         BendingResult bending = BendingTest.run(design, alloy, sections);
         StrainRemark.on(bending, alloy).ifPresent(remarks::add);
+        ClampRemark.on(design, alloy, sections).ifPresent(remarks::add);
         Assessment assessment = new Assessment(
                 design,
                 alloy,

@@ -15,7 +15,8 @@ import org.taperwright.mechanics.properties.BladeSections;
  * turn of the flutes, by the alloy's stress law under loading. The greatest strain is the mean over one diameter of length: where steel gives
  * way in a hinge, a rod's strain is sharper than plane sections can be, which even out within about a diameter of what makes
  * them bend (Saint-Venant's principle). Relative error of the rod's equations about 1e-7 in the
- * elastic range, below 1e-3 beyond it. Validity: flutes that turn often over the bent length. An instrument shorter than 20 mm is taken as if its shaft went on. Source of the idea: ISO 3630-1.
+ * elastic range, below 1e-3 beyond it. Validity: flutes that turn three times or more over the bent length, or equal principal second moments;
+ * elsewhere the moment is a mean over how the blade may be clamped ({@link SpaceBending}). An instrument shorter than 20 mm is taken as if its shaft went on. Source of the idea: ISO 3630-1.
  */
 public final class BendingTest {
     /** Where the clamp ends, mm from the tip. */

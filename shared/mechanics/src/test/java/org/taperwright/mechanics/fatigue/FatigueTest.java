@@ -116,7 +116,7 @@ class FatigueTest {
         }
     }
 
-    /** Pruett, Clement and Carnes, J Endod 1997;23:77 (abstract read): thicker or more sharply curved breaks sooner. */
+    /** Pruett, Clement and Carnes, J Endod 1997;23:77 (abstract read): thicker or more sharply curved breaks sooner. The arc is as long. */
     @Property(tries = 100)
     void aThickerInstrumentAndASharperCurveBreakNoLater(
             @ForAll @DoubleRange(min = 0.06, max = 1.4) double tip,
@@ -125,7 +125,7 @@ class FatigueTest {
             double cycles = turned(tip, 0.04, Tube.tight(60, radius, 5), alloy).cycles();
             assertThat(turned(tip * 1.1, 0.04, Tube.tight(60, radius, 5), alloy).cycles())
                     .isLessThanOrEqualTo(cycles);
-            assertThat(turned(tip, 0.04, Tube.tight(60, radius / 1.1, 5), alloy).cycles())
+            assertThat(turned(tip, 0.04, Tube.tight(66, radius / 1.1, 5), alloy).cycles())
                     .isLessThanOrEqualTo(cycles);
         }
     }
