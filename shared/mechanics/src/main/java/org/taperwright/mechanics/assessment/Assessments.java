@@ -77,6 +77,7 @@ public final class Assessments {
         progress.check();
         BendingResult bending = BendingTest.run(design, alloy, sections);
         StrainRemark.on(bending, alloy).ifPresent(remarks::add);
+        ClampRemark.on(design, alloy, sections).ifPresent(remarks::add);
         Assessment assessment = new Assessment(
                 design,
                 alloy,
@@ -86,7 +87,7 @@ public final class Assessments {
                 bending,
                 TwistingTest.run(design, alloy, sections),
                 CuttingGeometries.of(design, sections),
-                Fatigue.in(Tube.USUAL, design, alloy, Fatigue.USUAL_RPM));
+                Fatigue.in(Tube.USUAL, design, alloy, sections, Fatigue.USUAL_RPM));
         progress.at(1, "done");
         return assessment;
     }

@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
  * @param momentNmm moment at the clamp at 45 degrees, N mm
  * @param forceN force then, N
  * @param endSlopeDeg slope at the loaded point then, degrees
- * @param greatestStrain greatest strain of any fibre then
- * @param strainLevelMm where that is, mm from the tip
+ * @param greatestStrain greatest strain on the surface then, the mean over one diameter of length
+ * @param strainLevelMm middle of that length, mm from the tip
  * @param setDeg angle of the chord that stays when the load is taken away, degrees; absent for alloys that spring back
  * @param curve moment at the clamp against the chord's angle
  * @param limit the standard's greatest moment for this size, if it has one

@@ -12,8 +12,11 @@ import org.taperwright.mechanics.properties.BladeSections;
  * clamp, until the chord from the clamp to the load stands at 45 degrees; the moment at the clamp is the result.
  *
  * <p>Large deflections of the tapering rod ({@link Elastica}) with the moment-curvature of its sections, averaged over a
- * turn of the flutes, by the alloy's stress law under loading. Relative error of the rod's equations about 1e-7 in the
- * elastic range, below 1e-3 beyond it. Validity: flutes that turn often over the bent length. An instrument shorter than 20 mm is taken as if its shaft went on. Source of the idea: ISO 3630-1.
+ * turn of the flutes, by the alloy's stress law under loading. The greatest strain is the mean over one diameter of length: where steel gives
+ * way in a hinge, a rod's strain is sharper than plane sections can be, which even out within about a diameter of what makes
+ * them bend (Saint-Venant's principle). Relative error of the rod's equations about 1e-7 in the
+ * elastic range, below 1e-3 beyond it. Validity: flutes that turn three times or more over the bent length, or equal principal second moments;
+ * elsewhere the moment is a mean over how the blade may be clamped ({@link SpaceBending}). An instrument shorter than 20 mm is taken as if its shaft went on. Source of the idea: ISO 3630-1.
  */
 public final class BendingTest {
     /** Where the clamp ends, mm from the tip. */
@@ -36,7 +39,11 @@ public final class BendingTest {
      * @throws Unsolved when no equilibrium can be found
      */
     public static BendingResult run(Design design, Alloy alloy, BladeSections sections) {
-        RodGrid grid = grid(design);
+        return run(design, alloy, sections, STEP_MM);
+    }
+
+    static BendingResult run(Design design, Alloy alloy, BladeSections sections, double stepMm) {
+        RodGrid grid = RodGrid.between(design, CLAMP_MM, LOAD_MM, stepMm);
         BladeCurvature law = BladeCurvature.of(grid, design, alloy, sections);
         List<Equilibrium> equilibria = new Elastica(grid, law).along(chords());
         List<CurvePoint> curve = new ArrayList<>();
@@ -46,17 +53,18 @@ public final class BendingTest {
         Equilibrium end = equilibria.get(equilibria.size() - 1);
         BentShape shape = BentShape.of(grid, law, end);
         double[] strain = new double[grid.nodes()];
-        int worst = 0;
+        double[] diameter = new double[grid.nodes()];
         for (int node = 0; node < strain.length; node++) {
             strain[node] = law.strain(node, shape.momentNmm(node), shape.curvature(node));
-            worst = strain[node] > strain[worst] ? node : worst;
+            diameter[node] = law.diameterMm(node);
         }
+        StretchMean mean = StretchMean.greatest(grid, strain, diameter);
         return new BendingResult(
                 end.momentNmm(),
                 end.forceN(),
                 Math.toDegrees(end.endSlope()),
-                strain[worst],
-                Math.round(grid.levelMm(worst) * 1e6) / 1e6,
+                mean.value(),
+                Math.round(mean.levelMm() * 1e6) / 1e6,
                 alloy.springsBack() ? OptionalDouble.empty() : OptionalDouble.of(Math.toDegrees(shape.chordLeft())),
                 curve,
                 StandardLimits.greatestBendingMoment(design));

@@ -18,7 +18,8 @@ import org.taperwright.mechanics.properties.BladeStiffness;
  * Curvature along an instrument by the moment-curvature of its sections: {@code kappa = k(M / d^3) / d}. Between two
  * stations the curves of a few blended sections are blended again, in between, by level. The turning of the flutes makes
  * every curvature greater by one over the elastic factor of {@link BladeStiffness}: exact in the elastic range, an
- * assumption beyond it; strains are taken from the moment as in a straight bar.
+ * assumption beyond it. Strains are those of a straight bar under the same moment times the factor on the peak von Mises
+ * stress, on the same terms; that factor is not yet confirmed by a solid model.
  */
 final class BladeCurvature implements CurvatureLaw {
     /** Blended sections whose curves are computed between two stations, counting one of the two. */
@@ -29,6 +30,7 @@ final class BladeCurvature implements CurvatureLaw {
     private final double[] share;
     private final double[] diameterMm;
     private final double[] turned;
+    private final double[] peak;
     private final double[] other = new double[2];
 
     private BladeCurvature(int nodes) {
@@ -37,7 +39,9 @@ final class BladeCurvature implements CurvatureLaw {
         this.share = new double[nodes];
         this.diameterMm = new double[nodes];
         this.turned = new double[nodes];
+        this.peak = new double[nodes];
         Arrays.fill(turned, 1);
+        Arrays.fill(peak, 1);
     }
 
     /** The curvature at the nodes of a grid. */
@@ -47,7 +51,10 @@ final class BladeCurvature implements CurvatureLaw {
         BladeStiffness stiffness = new BladeStiffness(design, sections, alloy.poisson());
         for (int node = 0; node < grid.nodes(); node++) {
             double level = grid.levelMm(node);
-            blade.turned[node] = level > design.workingPartMm() ? 1 : 1 / stiffness.bendingFactor(level);
+            if (level <= design.workingPartMm()) {
+                blade.turned[node] = 1 / stiffness.bendingFactor(level);
+                blade.peak[node] = stiffness.peakStress(level).bending();
+            }
         }
         return blade;
     }
@@ -116,12 +123,16 @@ final class BladeCurvature implements CurvatureLaw {
         answer[1] *= turned[node] / (cube * d);
     }
 
-    /** Greatest strain of any fibre at a node under a moment that bends it to a curvature. */
+    double diameterMm(int node) {
+        return diameterMm[node];
+    }
+
+    /** Greatest strain at a node under a moment that bends it to a curvature. */
     double strain(int node, double momentNmm, double curvature) {
         double d = diameterMm[node];
         double m = Math.abs(momentNmm) / (d * d * d);
         double per = below[node].strainPerCurvature(m);
         per += share[node] * (above[node].strainPerCurvature(m) - per);
-        return per * Math.abs(curvature) / turned[node] * d;
+        return peak[node] * per * Math.abs(curvature) / turned[node] * d;
     }
 }

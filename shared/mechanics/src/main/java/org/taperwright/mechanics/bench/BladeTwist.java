@@ -14,7 +14,8 @@ import org.taperwright.mechanics.properties.SectionProperties;
 /**
  * The torque-twist of each level of an instrument between two levels, on the nodes of a {@link RodGrid}. The turning of the
  * flutes makes every twist less by the elastic factor of {@link BladeStiffness}: exact in the elastic range, an assumption
- * beyond it; the torque at fracture is that of a straight bar.
+ * beyond it. The peak shear in the elastic range is less or more by the factor on the peak stress, which is not yet
+ * confirmed by a solid model; the torque at fracture is that of a straight bar.
  */
 final class BladeTwist {
     private final RodGrid grid;
@@ -23,6 +24,7 @@ final class BladeTwist {
     private final SectionProperties[] section;
     private final TorqueTwist[] response;
     private final double[] turned;
+    private final double[] peak;
 
     private BladeTwist(RodGrid grid, Alloy alloy) {
         this.grid = grid;
@@ -31,6 +33,7 @@ final class BladeTwist {
         this.section = new SectionProperties[grid.nodes()];
         this.response = new TorqueTwist[grid.nodes()];
         this.turned = new double[grid.nodes()];
+        this.peak = new double[grid.nodes()];
     }
 
     static BladeTwist of(Design design, Alloy alloy, BladeSections sections, double fromMm, double toMm) {
@@ -44,7 +47,9 @@ final class BladeTwist {
             SectionProperties here = level > design.workingPartMm() ? RoundShaft.SECTION : sections.at(level);
             blade.diameterMm[node] = design.diameterMm(level);
             blade.section[node] = here;
-            blade.turned[node] = level > design.workingPartMm() ? 1 : 1 / stiffness.torsionFactor(level);
+            boolean turns = level <= design.workingPartMm();
+            blade.turned[node] = turns ? 1 / stiffness.torsionFactor(level) : 1;
+            blade.peak[node] = turns ? stiffness.peakStress(level).torsion() : 1;
             blade.response[node] = known.computeIfAbsent(here, key -> TorqueTwist.of(key, shear, fracture));
         }
         return blade;
@@ -64,6 +69,11 @@ final class BladeTwist {
 
     SectionProperties section(int node) {
         return section[node];
+    }
+
+    /** The c of {@code tau_max = c T / d^3}, the turning of the flutes counted. */
+    double peakShear(int node) {
+        return section[node].peakShear() * peak[node];
     }
 
     double fractureTorqueNmm(int node) {

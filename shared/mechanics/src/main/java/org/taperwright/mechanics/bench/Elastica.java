@@ -25,11 +25,20 @@ final class Elastica {
     /** Misfit of slope (rad) and of place (over the length) from which one more step is exact to about 1e-11. */
     private static final double NEAR = 3e-6;
 
+    /** Step of the slope, rad, and of the force as a share, below which the equations are not all but singular. */
+    private static final double STEADY = 0.01;
+    /** Runs along the rod for all chords together; usually there are two or three to a chord. */
+    private static final int MOST_RUNS = 400;
+
+    /** Slope, rad, that is no rounding: the rod has other equilibria, in waves, that nobody who presses on it meets. */
+    private static final double BENT_BACK = 1e-3;
+
     private final RodMarch march;
     private final double length;
     private double alpha;
     private double force;
     private double arm;
+    private int runs;
 
     Elastica(RodGrid grid, CurvatureLaw law) {
         this.march = new RodMarch(grid, law);
@@ -51,6 +60,7 @@ final class Elastica {
         List<Equilibrium> found = new ArrayList<>(chords.length);
         Equilibrium before = straight();
         Equilibrium last = before;
+        runs = 0;
         for (double chord : chords) {
             Equilibrium next = chord == 0 ? straight() : reach(before, last, chord, 0);
             found.add(next);
@@ -69,7 +79,7 @@ final class Elastica {
         if (converge(chord)) {
             return new Equilibrium(chord, alpha, force, arm, Math.tan(chord) * arm);
         }
-        if (halvings >= HALVINGS) {
+        if (halvings >= HALVINGS || runs > MOST_RUNS) {
             throw new Unsolved("no equilibrium found with the chord at " + Math.toDegrees(chord) + " degrees");
         }
         Equilibrium midway = reach(before, last, (last.chord() + chord) / 2, halvings + 1);
@@ -84,6 +94,7 @@ final class Elastica {
         double tangent = Math.tan(chord);
         for (int i = 0; i < NEWTON_STEPS; i++) {
             march.run(alpha, force);
+            runs++;
             double clampSlope = march.clampSlope();
             double miss = march.deflectionMm() - tangent * march.armMm();
             double a = march.clampSlopeBy(RodMarch.ALPHA);
@@ -99,8 +110,9 @@ final class Elastica {
             if (!(alpha > -0.5 && alpha < Math.PI && force >= 0)) {
                 return false;
             }
-            if (Math.abs(clampSlope) < NEAR && Math.abs(miss) < NEAR * length) {
-                return true;
+            boolean steady = Math.abs(alphaStep) < STEADY && Math.abs(forceStep) < STEADY * force;
+            if (steady && Math.abs(clampSlope) < NEAR && Math.abs(miss) < NEAR * length) {
+                return alpha < Math.PI / 2 && march.leastSlope() > -BENT_BACK;
             }
         }
         return false;

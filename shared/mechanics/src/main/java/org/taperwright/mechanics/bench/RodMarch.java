@@ -26,6 +26,7 @@ final class RodMarch {
     private final double[] rate = new double[SIZE];
     private final double[] sum = new double[SIZE];
     private final double[] bend = new double[2];
+    private double least;
 
     RodMarch(RodGrid grid, CurvatureLaw law) {
         this.grid = grid;
@@ -41,6 +42,7 @@ final class RodMarch {
     void run(double alpha, double force, double[] arm) {
         java.util.Arrays.fill(state, 0);
         state[THETA] = alpha;
+        least = alpha;
         state[3 * ALPHA + THETA] = 1;
         for (int step = 0; step < grid.steps(); step++) {
             double h = grid.lengthMm(step);
@@ -56,6 +58,7 @@ final class RodMarch {
             for (int i = 0; i < SIZE; i++) {
                 state[i] += h / 6 * (sum[i] + rate[i]);
             }
+            least = Math.min(least, state[THETA]);
             if (arm.length > 0) {
                 arm[3 * step] = before;
                 arm[3 * step + 1] = (before + state[X]) / 2 + h / 8 * (Math.cos(slopeBefore) - Math.cos(state[THETA]));
@@ -87,6 +90,11 @@ final class RodMarch {
             rate[k + X] = -sin * at[k + THETA];
             rate[k + Y] = cos * at[k + THETA];
         }
+    }
+
+    /** Least slope anywhere, rad; below zero the rod is bent to and fro. */
+    double leastSlope() {
+        return least;
     }
 
     /** Slope where the clamp is, rad; 0 in equilibrium. */

@@ -16,7 +16,7 @@ import org.taperwright.mechanics.properties.SectionProperties;
  * fracture         = least of  d^3 t_f        over the free levels
  * angle            = integral of  theta(T / d^3) / d</pre>
  *
- * with the shear yield k by von Mises, the section's peak-shear factor c and its sand-heap factor t_p, and the torque-twist
+ * with the shear yield k by von Mises, the section's peak-shear factor c (times that of the flutes' turning) and its sand-heap factor t_p, and the torque-twist
  * of each level by the alloy's shear curve, up to the torque t_f at which its most strained fibre breaks
  * ({@link org.taperwright.mechanics.bench.response.TorqueTwist}). Validity: no warping restraint, no buckling; twisting
  * with the turning sense of the flutes and against it are not told apart. Source of the idea: ISO 3630-1; of the formulas:
@@ -38,7 +38,7 @@ public final class TwistingTest {
         for (int node = 0; node < blade.nodes(); node++) {
             SectionProperties section = blade.section(node);
             double strength = alloy.shearYieldMpa() * Math.pow(blade.diameterMm(node), 3);
-            yield = Math.min(yield, strength / section.peakShear());
+            yield = Math.min(yield, strength / blade.peakShear(node));
             plastic = Math.min(plastic, strength * section.plasticTorque());
         }
         int weakest = blade.weakestNode();

@@ -6,14 +6,18 @@ import org.taperwright.mechanics.quantity.Shown;
 /** Length from the tip to the handle, and of the working part. */
 final class LengthChecks {
     private static final double LONGEST_MM = 60;
+    /** The twisting test holds the last 3 mm and needs a length left to turn. */
+    private static final double SHORTEST_MM = 5;
 
     private LengthChecks() {}
 
     static void check(Design design, Findings findings) {
         double length = design.lengthMm();
-        if (!(length > 0 && length <= LONGEST_MM)) {
+        if (!(length >= SHORTEST_MM && length <= LONGEST_MM)) {
             findings.impossible(
-                    "lengthMm", "the length is " + Shown.mm(length), "above 0 and at most " + Shown.mm(LONGEST_MM));
+                    "lengthMm",
+                    "the length is " + Shown.mm(length),
+                    "at least " + Shown.mm(SHORTEST_MM) + " and at most " + Shown.mm(LONGEST_MM));
             return;
         }
         double working = design.workingPartMm();

@@ -4,13 +4,16 @@ import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.uncertainty.Spread;
 
 /**
- * The strain-life laws of the alloys. They rest on few numbers: no table of cycles of whole instruments was at hand, so the
- * order between alloys and strains is worth more than the cycles.
+ * The strain-life laws of the alloys. They rest on few numbers: no table of cycles of whole instruments was at hand. Exponents,
+ * and the ratios between alloys and motions, are published and are inputs here; that results show them again is no evidence.
+ * The absolute life is worth little: the temperatures over which Tobushi's line is spread were chosen so that instruments
+ * come out near the few hundred cycles that are remembered of tube tests (low confidence). Only the order between alloys,
+ * diameters and curves says something.
  */
 public final class StrainLives {
     /**
      * Life at 3 % by Tobushi's {@code 0.248 N^-0.28 10^(-0.0032 (T - Ms))}, turned in water at T - Ms of 60 K (short) to 0 K
-     * (long); that span is an assumption.
+     * (long); that span was chosen, see above.
      */
     private static final Spread NITI_POINT = Spread.byRatio(tobushi(60), tobushi(0));
 
@@ -19,7 +22,8 @@ public final class StrainLives {
     private static final double NITI_FROM = 0.01;
     private static final double NITI_TO = 0.06;
     private static final String NITI = "Exponent: Cheung and Darvell, Int Endod J 2007 (0.40 to 0.56; the latter from "
-            + "memory). Life at 3 %: Tobushi and others, J Eng Mater Technol 2000;122:186 (from memory, low confidence). "
+            + "memory). Life at 3 %: Tobushi and others, J Eng Mater Technol 2000;122:186 (from memory, low confidence), "
+            + "over temperatures chosen so that lives come near remembered few hundred cycles. "
             + "Endurance 0.3 to 0.45 %: Pelton and others (from memory). Range 1 to 6 %: from memory, low confidence.";
 
     private static final StrainLife CONVENTIONAL = niti(Spread.exactly(0), Spread.exactly(1), NITI);

@@ -124,6 +124,14 @@ public final class BladeSections {
         return blends.get(below).isEmpty() ? below : below + Math.min(1, share(below, levelMm));
     }
 
+    /** Pieces of the outline that has the most. */
+    int mostPieces() {
+        return java.util.Arrays.stream(outlines)
+                .mapToInt(outline -> outline.segments().size())
+                .max()
+                .orElse(0);
+    }
+
     /** The outline at such a place. */
     Outline outlineAtPlace(double place) {
         int below = (int) place;

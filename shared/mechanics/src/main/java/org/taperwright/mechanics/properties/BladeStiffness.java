@@ -12,16 +12,19 @@ import org.taperwright.mechanics.properties.helix.PeakStressFactors;
  * What a blade's sections of unit diameter set against bending and twisting, the turning of the flutes counted: the
  * harmonic mean of the principal second moments and J, each times its factor at {@code t = 2 pi d turns per mm}. Scales by
  * d^4 and the modulus. Factors are computed only where the flutes turn; a design without flutes per mm is a straight bar.
- * Between two stations factors are computed at the quarters of the blend and run straight between. Validity: the diameter
+ * Between two stations factors are computed at the quarters of the blend and run straight between (between outlines of many pieces, from end to end). Validity: the diameter
  * changes little over a turn, and the bend is long against the pitch.
  */
 public final class BladeStiffness {
     private static final int QUARTERS = 4;
+    /** Between outlines of more pieces factors run straight from end to end. */
+    private static final int MANY = 60;
 
     private final Design design;
     private final BladeSections sections;
     private final double poisson;
-    /** By quarters of the way from the first station; null until asked for. */
+    private final int parts;
+    /** By parts of the way from the first station; null until asked for. */
     private final List<@Nullable HelicalFactors> known = new ArrayList<>();
 
     /** The stiffness of a design's blade for a Poisson's ratio. */
@@ -29,7 +32,8 @@ public final class BladeStiffness {
         this.design = design;
         this.sections = sections;
         this.poisson = poisson;
-        for (int i = 0; i <= QUARTERS * design.sections().size(); i++) {
+        this.parts = sections.mostPieces() > MANY ? 1 : QUARTERS;
+        for (int i = 0; i <= parts * design.sections().size(); i++) {
             known.add(null);
         }
     }
@@ -64,7 +68,7 @@ public final class BladeStiffness {
         double t = turning(levelMm);
         return t == 0
                 ? PeakStressFactors.STRAIGHT
-                : factors((int) Math.round(QUARTERS * sections.place(levelMm))).peakStress(t);
+                : factors((int) Math.round(parts * sections.place(levelMm))).peakStressNear(t);
     }
 
     private double factor(double levelMm, boolean bends) {
@@ -72,24 +76,32 @@ public final class BladeStiffness {
         if (t == 0) {
             return 1;
         }
-        double place = QUARTERS * sections.place(levelMm);
+        double place = parts * sections.place(levelMm);
         int below = (int) place;
         double share = place - below;
         double first = value(below, t, bends);
         return share == 0 ? first : first + share * (value(below + 1, t, bends) - first);
     }
 
-    private double value(int quarter, double t, boolean bends) {
-        HelicalFactors factors = factors(quarter);
+    private double value(int part, double t, boolean bends) {
+        HelicalFactors factors = factors(part);
         return bends ? factors.bending(t) : factors.torsion(t);
     }
 
-    private HelicalFactors factors(int quarter) {
-        HelicalFactors factors = known.get(quarter);
+    private HelicalFactors factors(int part) {
+        HelicalFactors factors = known.get(part);
         if (factors == null) {
-            factors = HelicalAnalysis.of(sections.outlineAtPlace((double) quarter / QUARTERS), poisson);
-            known.set(quarter, factors);
+            factors = HelicalAnalysis.of(sections.outlineAtPlace((double) part / parts), poisson);
+            known.set(part, factors);
         }
         return factors;
+    }
+
+    /**
+     * Greatest equivalent strain on the surface of the turning blade over that of a straight bar bent to the same
+     * curvature: the stiffness factor times the factor on the peak stress.
+     */
+    public double strainAtCurvature(double levelMm) {
+        return bendingFactor(levelMm) * peakStress(levelMm).bending();
     }
 }

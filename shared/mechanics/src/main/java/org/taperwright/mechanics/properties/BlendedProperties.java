@@ -1,24 +1,35 @@
 package org.taperwright.mechanics.properties;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+import org.taperwright.mechanics.properties.contour.PlainOutline;
 import org.taperwright.mechanics.section.Outline;
 import org.taperwright.mechanics.section.Sections;
 import org.taperwright.mechanics.work.BoundedCache;
 
 /**
  * The numbers of the outlines between two others: computed at seventeen shares, curves by Akima's splines between
- * them (error below 1e-3 between sections of common families, a few per cent in peak shear).
+ * them (error below 1e-3 between sections of common families, a few per cent in peak shear); at five between outlines of
+ * many points.
  */
 final class BlendedProperties {
     private static final int INTERVALS = 16;
+    /** Outlines of more pieces are worked on at fewer shares, and made plainer first. */
+    private static final int MANY = 60;
+
+    private static final int FEW = 4;
+    private static final int MOST_PIECES = 150;
+    private static final double SWING = 0.05;
     private static final int VALUES = 15;
     private static final int ANGLE = 5;
     private static final BoundedCache<Ends, BlendedProperties> CACHE = new BoundedCache<>(64);
 
     private final PolynomialSplineFunction[] curves = new PolynomialSplineFunction[VALUES];
+    private final double[] least = new double[VALUES];
+    private final double[] most = new double[VALUES];
     private final boolean singular;
 
     private record Ends(Outline first, Outline second) {}
@@ -31,9 +42,12 @@ final class BlendedProperties {
     private BlendedProperties(Ends ends) {
         List<SectionProperties> samples = new ArrayList<>();
         List<Double> shares = new ArrayList<>();
-        for (int k = 0; k <= INTERVALS; k++) {
-            double share = (double) k / INTERVALS;
-            Outline outline = Sections.blend(ends.first, ends.second, share);
+        boolean many = Sections.blend(ends.first, ends.second, 0.5).segments().size() > MANY;
+        int intervals = many ? FEW : INTERVALS;
+        for (int k = 0; k <= intervals; k++) {
+            double share = (double) k / intervals;
+            Outline blend = Sections.blend(ends.first, ends.second, share);
+            Outline outline = k == 0 || k == intervals ? blend : PlainOutline.ofPieces(blend, MOST_PIECES);
             if (SectionAnalysis.fault(outline).isEmpty()) {
                 shares.add(share);
                 samples.add(SectionAnalysis.of(outline));
@@ -50,8 +64,18 @@ final class BlendedProperties {
         unwind(values[ANGLE]);
         for (int v = 0; v < VALUES; v++) {
             curves[v] = curve(at, values[v]);
+            bound(v, values[v]);
         }
         singular = samples.stream().anyMatch(SectionProperties::peakShearSingular);
+    }
+
+    /** Splines swing beyond their points where those jump; what is never negative stays near what was computed. */
+    private void bound(int v, double[] values) {
+        double low = Arrays.stream(values).min().orElseThrow();
+        double high = Arrays.stream(values).max().orElseThrow();
+        boolean free = v == ANGLE || low < 0;
+        least[v] = free ? Double.NEGATIVE_INFINITY : (1 - SWING) * low;
+        most[v] = free ? Double.POSITIVE_INFINITY : (1 + SWING) * high;
     }
 
     private static PolynomialSplineFunction curve(double[] at, double[] values) {
@@ -72,7 +96,8 @@ final class BlendedProperties {
     SectionProperties at(double share) {
         double[] v = new double[VALUES];
         for (int i = 0; i < VALUES; i++) {
-            v[i] = curves[i].value(Math.max(0, Math.min(1, share)));
+            double value = curves[i].value(Math.max(0, Math.min(1, share)));
+            v[i] = Math.max(least[i], Math.min(most[i], value));
         }
         double angle = v[ANGLE] - Math.PI * Math.ceil(v[ANGLE] / Math.PI - 0.5);
         return new SectionProperties(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
+import org.taperwright.mechanics.work.BoundedCache;
 
 /**
  * The outline between two others. When both are star-shaped about the axis, distances from the axis are mixed at equal
@@ -18,6 +19,8 @@ final class Blend {
 
     private static final int DEPTH = 12;
     private static final double SAME = 1e-9;
+    /** A blade asks for the same few blends again at every assessment. */
+    private static final BoundedCache<Mixture, Outline> KEPT = new BoundedCache<>(96);
 
     private Blend() {}
 
@@ -28,6 +31,16 @@ final class Blend {
         if (share >= 1) {
             return b;
         }
+        return KEPT.get(new Mixture(a, b, share), Mixture::outline);
+    }
+
+    private record Mixture(Outline a, Outline b, double share) {
+        Outline outline() {
+            return mixed(a, b, share);
+        }
+    }
+
+    private static Outline mixed(Outline a, Outline b, double share) {
         if (Rays.starShaped(a.segments()) && Rays.starShaped(b.segments())) {
             return byAngle(a, b, share);
         }

@@ -4,13 +4,20 @@ import java.util.List;
 
 /** Rays from the axis across an outline, and whether each meets it only once. */
 final class Rays {
+    /** A line whose ends lie this clearly on one side of a ray does not meet it; square diameters. */
+    private static final double ASIDE = 1e-20;
+
     private Rays() {}
 
     /** The point where a ray last leaves the outline. */
     static Point outermost(Outline outline, double angle) {
         Segment ray = new Segment.Line(Point.AXIS, Point.polar(2 * Outlines.CIRCLE_RADIUS, angle));
         Point best = Point.AXIS;
+        Point towards = Point.polar(1, angle);
         for (Segment segment : outline.segments()) {
+            if (segment instanceof Segment.Line line && towards.cross(line.from()) * towards.cross(line.to()) > ASIDE) {
+                continue;
+            }
             for (double t : CircleCrossings.between(ray, segment)) {
                 Point point = ray.at(t);
                 best = point.radius() > best.radius() ? point : best;

@@ -15,8 +15,8 @@ class StrainRemarkTest {
     private final Alloy steel = Alloys.find("stainless-steel").orElseThrow();
 
     @Test
-    void aThickSteepSteelBladeIsSaidToBreakBefore45Degrees() {
-        assertThat(StrainRemark.on(bent(0.8, 0.08), steel)).hasValueSatisfying(remark -> {
+    void steelStrainedByMoreThanItBearsIsSaidToBreakBefore45Degrees() {
+        assertThat(StrainRemark.on(strained(0.6), steel)).hasValueSatisfying(remark -> {
             assertThat(remark.where()).isEqualTo("taper");
             assertThat(remark.what()).contains("bent to 45", "may break before");
             assertThat(remark.expected()).contains(steel.label());
@@ -26,6 +26,20 @@ class StrainRemarkTest {
     @Test
     void anOrdinaryFileBearsTheTest() {
         assertThat(StrainRemark.on(bent(0.25, 0.02), steel)).isEmpty();
+    }
+
+    /** Shear strain 1.0 at fracture is an equivalent strain of 0.577. */
+    private BendingResult strained(double strain) {
+        BendingResult bent = bent(0.8, 0.08);
+        return new BendingResult(
+                bent.momentNmm(),
+                bent.forceN(),
+                bent.endSlopeDeg(),
+                strain,
+                bent.strainLevelMm(),
+                bent.setDeg(),
+                bent.curve(),
+                bent.limit());
     }
 
     private BendingResult bent(double tipMm, double taper) {

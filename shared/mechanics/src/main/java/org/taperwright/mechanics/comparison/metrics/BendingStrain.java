@@ -18,8 +18,9 @@ public final class BendingStrain extends SampledMetric {
                 "%",
                 Direction.LESS,
                 Standing.ESTIMATE,
-                "Greatest strain of any fibre when the chord of the bending test stands at 45 degrees.",
-                "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress law"));
+                "Greatest equivalent strain of the surface at 45 degrees, the mean over one diameter, the flutes' turning counted.",
+                "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress law, peak-stress factor of the twisted bar "
+                        + "(not yet confirmed by a solid model)"));
     }
 
     @Override

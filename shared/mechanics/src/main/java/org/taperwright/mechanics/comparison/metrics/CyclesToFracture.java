@@ -25,7 +25,7 @@ public final class CyclesToFracture extends SampledMetric {
 
     @Override
     public Sampled sampled(Assessment assessment) {
-        return Fatigue.cycles(assessment.fatigue().tube(), assessment.design(), assessment.alloy());
+        return Fatigue.cycles(assessment.fatigue().strain(), assessment.design().motion(), assessment.alloy());
     }
 
     @Override

@@ -6,20 +6,21 @@ import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
 
-/** Distance from the tip of the thickest level in the middle of a curve centred 5 mm from the tip. */
+/** Distance from the tip of the most strained level in a curve centred 5 mm from the tip. */
 public final class SpentLevel extends DeclaredMetric {
     /** For the service loader. */
     public SpentLevel() {
-        super(new Declaration(
-                "spent-level",
-                "Level that spends most in a curve",
-                MetricGroup.FATIGUE,
-                40,
-                "mm",
-                Direction.NEITHER,
-                Standing.COMPUTED,
-                "Distance from the tip of the thickest level in the middle of a curve centred 5 mm from the tip.",
-                "Outer-fibre strain d / (2 R); 5 mm from the tip: common practice, no source"));
+        super(
+                new Declaration(
+                        "spent-level",
+                        "Level that spends most in a curve",
+                        MetricGroup.FATIGUE,
+                        40,
+                        "mm",
+                        Direction.NEITHER,
+                        Standing.COMPUTED,
+                        "Distance from the tip of the most strained level in a curve centred 5 mm from the tip.",
+                        "Surface strain d / (2 R) times factors of the turning flutes; 5 mm from the tip: common practice, no source"));
     }
 
     @Override

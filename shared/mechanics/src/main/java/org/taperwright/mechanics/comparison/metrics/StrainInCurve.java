@@ -6,7 +6,7 @@ import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
 
-/** Strain amplitude of the outer fibre, d / (2 R), at the thickest level in the middle of a curve of 5 mm radius. */
+/** Greatest strain amplitude of the surface in the usual tube, by constants of elasticity alone. */
 public final class StrainInCurve extends DeclaredMetric {
     /** For the service loader. */
     public StrainInCurve() {
@@ -18,8 +18,9 @@ public final class StrainInCurve extends DeclaredMetric {
                 "%",
                 Direction.LESS,
                 Standing.COMPUTED,
-                "Strain amplitude of the outer fibre, d / (2 R), at the thickest level in the middle of a curve of 5 mm radius.",
-                "Definition of Cheung and Darvell, Int Endod J 2007; 5 mm radius: common practice, no source"));
+                "Strain amplitude of the surface, d / (2 R) times what turning flutes make of it, where greatest in 60° on 5 mm.",
+                "Cheung and Darvell, Int Endod J 2007, times elastic factors of the twisted bar (not yet confirmed by a solid "
+                        + "model); 60° on 5 mm: common practice, no source"));
     }
 
     @Override

@@ -26,7 +26,7 @@ public final class TimeToFracture extends SampledMetric {
     @Override
     public Sampled sampled(Assessment assessment) {
         double seconds = 60 / assessment.fatigue().speedRpm();
-        return Fatigue.cycles(assessment.fatigue().tube(), assessment.design(), assessment.alloy())
+        return Fatigue.cycles(assessment.fatigue().strain(), assessment.design().motion(), assessment.alloy())
                 .map(cycles -> cycles * seconds);
     }
 

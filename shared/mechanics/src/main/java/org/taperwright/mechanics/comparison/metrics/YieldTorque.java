@@ -19,7 +19,8 @@ public final class YieldTorque extends SampledMetric {
                 Direction.MORE,
                 Standing.ESTIMATE,
                 "Torque at which the peak shear of the weakest free level reaches the alloy's shear yield.",
-                "Saint-Venant peak shear with von Mises' shear yield; band from the alloy's yield"));
+                "Saint-Venant peak shear times the twisted bar's factor (not yet confirmed by a solid model), von Mises' shear "
+                        + "yield; band from the alloy's yield"));
     }
 
     @Override

@@ -12,6 +12,8 @@ import org.taperwright.mechanics.section.Segment;
  */
 public final class PlainOutline {
     private static final double FIRST_TOLERANCE = 5e-4;
+    /** In diameters; area and heap are the outline's own to about a ten-thousandth at this. */
+    private static final double FINE_TOLERANCE = 2e-5;
 
     private final List<Point> points;
     private final double tolerance;
@@ -36,18 +38,29 @@ public final class PlainOutline {
 
     /** The contour itself, or where it has more corners than asked for a polygon that has not. */
     public static Contour of(Contour contour, int mostCorners) {
-        if (corners(contour) <= mostCorners) {
-            return contour;
-        }
+        return corners(contour) <= mostCorners
+                ? contour
+                : Contour.of(polygon(contour, mostCorners, FIRST_TOLERANCE, 0.2));
+    }
+
+    /** The outline itself, or where it has more pieces than asked for the nearest polygon that has not. */
+    public static Outline ofPieces(Outline outline, int mostPieces) {
+        return outline.segments().size() <= mostPieces
+                ? outline
+                : polygon(Contour.of(outline), mostPieces, FINE_TOLERANCE, 0.04);
+    }
+
+    /** Through points of the contour, an arc's at even steps of its sweep. */
+    private static Outline polygon(Contour contour, int mostCorners, double firstTolerance, double sweep) {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < contour.size(); i++) {
-            int parts = (int) Math.ceil(Math.abs(contour.sweep(i)) / 0.2);
-            for (int k = 0; k < Math.max(1, parts); k++) {
-                BoundaryPoint p = contour.at(i, (double) k / Math.max(1, parts));
+            int parts = Math.max(1, (int) Math.ceil(Math.abs(contour.sweep(i)) / sweep));
+            for (int k = 0; k < parts; k++) {
+                BoundaryPoint p = contour.at(i, (double) k / parts);
                 points.add(new Point(p.x(), p.y()));
             }
         }
-        double tolerance = FIRST_TOLERANCE;
+        double tolerance = firstTolerance;
         List<Point> fewer = new PlainOutline(points, tolerance).fewer();
         while (fewer.size() > mostCorners) {
             tolerance *= 1.5;
@@ -57,7 +70,7 @@ public final class PlainOutline {
         for (int i = 0; i < fewer.size(); i++) {
             sides.add(new Segment.Line(fewer.get(i), fewer.get((i + 1) % fewer.size())));
         }
-        return Contour.of(new Outline(sides));
+        return new Outline(sides);
     }
 
     private List<Point> fewer() {

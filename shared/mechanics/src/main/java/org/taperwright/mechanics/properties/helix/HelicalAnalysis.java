@@ -10,13 +10,18 @@ import org.taperwright.mechanics.work.BoundedCache;
 
 /**
  * The helical factors of any outline by finite elements on its section: within 0.2 % for t up to 2 and 0.6 % for t up to 4
- * over the whole space of the families. An outline of more than sixty corners is made plain first: a jagged line loses
- * nothing by that, dozens of fins do. The last few results are kept.
+ * over the whole space of the families. An outline of more than sixty corners, or one that asks for too many elements, is
+ * made plain first: a jagged line loses nothing by that, dozens of fins do (up to a fifth). The last few results are kept.
  */
 public final class HelicalAnalysis {
     private static final int KEPT = 128;
-    private static final int MOST_CORNERS = 60;
+    /** Corners of the polygons that are tried in turn, each with less of the outline than the one before. */
+    private static final int[] CORNERS = {60, 42, 30, 21, 15, 10, 6};
+
     private static final double[] FINER = {1, 0.7, 0.5};
+    /** What keeps an analysis within about a tenth of a second. */
+    private static final int MOST_ELEMENTS = 120;
+
     private static final BoundedCache<Key, HelicalFactors> CACHE = new BoundedCache<>(KEPT);
 
     private record Key(Outline outline, double poisson) {}
@@ -37,18 +42,22 @@ public final class HelicalAnalysis {
     }
 
     private static HelicalFactors compute(Key key) {
-        Contour contour = PlainOutline.of(Contour.of(key.outline), MOST_CORNERS);
+        Contour given = Contour.of(key.outline);
         Optional<HelicalFactors> found = Optional.empty();
-        for (double factor : FINER) {
-            found = found.or(() -> on(contour, factor, true, key.poisson));
+        for (int corners : CORNERS) {
+            Contour contour = PlainOutline.of(given, corners);
+            for (double factor : FINER) {
+                found = found.or(() -> on(contour, factor, true, key.poisson));
+            }
+            found = found.or(() -> on(contour, 1, false, key.poisson));
         }
-        return found.or(() -> on(contour, FINER[1], false, key.poisson))
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "section: the outline crosses or touches itself; a simple outline is needed"));
+        return found.orElseThrow(() -> new IllegalArgumentException(
+                "section: the outline crosses or touches itself; a simple outline is needed"));
     }
 
     private static Optional<HelicalFactors> on(Contour contour, double factor, boolean bent, double poisson) {
         return SectionMesh.of(contour, MeshFineness.HELIX.times(factor), bent)
+                .filter(mesh -> mesh.elements() <= MOST_ELEMENTS)
                 .flatMap(mesh -> TwistedBar.on(mesh, poisson))
                 .flatMap(HelicalFactors::of);
     }

@@ -1,9 +1,11 @@
 package org.taperwright.mechanics.properties.helix;
 
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the stiffness and the peak stress of a straight bar are multiplied by when its section turns along the axis, as
@@ -15,6 +17,9 @@ public final class HelicalFactors {
     public static final double LIMIT = 4;
 
     private static final double STEP = 0.2;
+    /** Between such twists a peak runs straight to 0.1 %. */
+    private static final double PEAK_STEP = 0.1;
+
     /** Table points before t = 0, mirrored, so that the curves leave it level, and beyond the limit. */
     private static final int MORE = 3;
 
@@ -25,6 +30,9 @@ public final class HelicalFactors {
     private final PolynomialSplineFunction torsionHeld;
     private final PolynomialSplineFunction extension;
     private final PolynomialSplineFunction coupling;
+    /** Peak stress at even steps, filled as they are asked for. */
+    private final AtomicReferenceArray<@Nullable PeakStressFactors> peaks =
+            new AtomicReferenceArray<>((int) Math.round(LIMIT / PEAK_STEP) + 2);
 
     private HelicalFactors(TwistedBar bar, TwistedBar.Stiffness[] table, TwistedBar.Stress straight) {
         this.bar = bar;
@@ -101,6 +109,24 @@ public final class HelicalFactors {
     /** Torque per extension with the ends kept from turning, over E d^3; odd in t. */
     public double coupling(double t) {
         return Math.signum(t) * coupling.value(within(t));
+    }
+
+    /** Factors on the peak stress, straight between even steps of t that are kept. */
+    public PeakStressFactors peakStressNear(double t) {
+        double place = within(t) / PEAK_STEP;
+        int below = (int) place;
+        double share = place - below;
+        PeakStressFactors low = peakAtStep(below);
+        return share == 0 ? low : low.towards(peakAtStep(below + 1), share);
+    }
+
+    private PeakStressFactors peakAtStep(int step) {
+        PeakStressFactors peak = peaks.get(step);
+        if (peak == null) {
+            peak = peakStress(step * PEAK_STEP);
+            peaks.set(step, peak);
+        }
+        return peak;
     }
 
     /** Factors on the peak stress, computed anew. */

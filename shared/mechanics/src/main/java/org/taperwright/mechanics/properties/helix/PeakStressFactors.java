@@ -12,4 +12,12 @@ package org.taperwright.mechanics.properties.helix;
 public record PeakStressFactors(double bendingAxial, double bending, double torsion) {
     /** Of a bar without twist. */
     public static final PeakStressFactors STRAIGHT = new PeakStressFactors(1, 1, 1);
+
+    /** The factors a share of the way to others. */
+    PeakStressFactors towards(PeakStressFactors other, double share) {
+        return new PeakStressFactors(
+                bendingAxial + share * (other.bendingAxial - bendingAxial),
+                bending + share * (other.bending - bending),
+                torsion + share * (other.torsion - torsion));
+    }
 }

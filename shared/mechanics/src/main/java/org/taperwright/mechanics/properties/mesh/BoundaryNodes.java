@@ -12,6 +12,8 @@ import org.taperwright.mechanics.properties.contour.Contour;
  */
 final class BoundaryNodes {
     private static final double LONG = 0.6;
+    /** Places nearer than this along the outline, in diameters, share a node: no triangle could be that small. */
+    private static final double APART = 2e-5;
 
     private final Contour contour;
     private final SizeField sizes;
@@ -63,7 +65,19 @@ final class BoundaryNodes {
                 places.add(contour.begins(i) + contour.length(i) / 2);
             }
         }
-        return places;
+        return apart(places);
+    }
+
+    private List<Double> apart(List<Double> places) {
+        List<Double> kept = new ArrayList<>();
+        for (double place : places) {
+            boolean fresh = kept.isEmpty()
+                    || place - kept.get(kept.size() - 1) > APART && kept.get(0) + contour.perimeter() - place > APART;
+            if (fresh) {
+                kept.add(place);
+            }
+        }
+        return kept;
     }
 
     private boolean corner(int piece) {

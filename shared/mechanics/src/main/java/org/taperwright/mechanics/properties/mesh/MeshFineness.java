@@ -38,4 +38,17 @@ public record MeshFineness(
                 atBluntCorner * factor,
                 growth);
     }
+
+    /** Coarser where an outline crowds, by a factor: at its corners and tight arcs; no coarser in the material. */
+    public MeshFineness crowded(double factor) {
+        return new MeshFineness(
+                largest,
+                Math.min(largest, smallest * factor),
+                perHalfThickness,
+                perConcaveRadius * factor,
+                perConvexRadius * factor,
+                Math.min(largest, atReentrantCorner * factor),
+                Math.min(largest, atBluntCorner * factor),
+                growth);
+    }
 }

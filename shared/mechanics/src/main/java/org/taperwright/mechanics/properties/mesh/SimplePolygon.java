@@ -1,7 +1,10 @@
 package org.taperwright.mechanics.properties.mesh;
 
-/** Whether a polygon crosses or touches itself. */
+/** Whether a polygon crosses or all but touches itself. */
 final class SimplePolygon {
+    /** Square of the distance, in diameters, at which corners fall together in a triangulation. */
+    private static final double TOUCH = 1e-10;
+
     private SimplePolygon() {}
 
     /** Whether no two of its sides meet but at their shared corner. */
@@ -14,6 +17,11 @@ final class SimplePolygon {
             int i1 = i + 1 == n ? 0 : i + 1;
             for (int j = i + 2; j < n; j++) {
                 int j1 = j + 1 == n ? 0 : j + 1;
+                double dx = x[i] - x[j];
+                double dy = y[i] - y[j];
+                if (dx * dx + dy * dy < TOUCH) {
+                    return false;
+                }
                 if (j1 != i && !apart(x, i, i1, j, j1) && !apart(y, i, i1, j, j1) && cross(x, y, i, i1, j, j1)) {
                     return false;
                 }

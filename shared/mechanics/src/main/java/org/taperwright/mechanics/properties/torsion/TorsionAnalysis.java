@@ -13,29 +13,45 @@ import org.taperwright.mechanics.properties.mesh.SectionMesh;
  * @param peakShear c in {@code tau_max = c T / d^3}
  */
 public record TorsionAnalysis(double constant, double peakShear) {
-    private static final int MOST_CORNERS = 200;
+    private static final int MOST_CORNERS = 120;
+    /** Corners and tight arcs up to which each gets the finest elements; with more the elements there grow in proportion. */
+    private static final int CROWD = 20;
+    /** In diameters. */
+    private static final double TIGHT = 0.03;
+
     private static final double[] FINER = {1, 0.6, 0.35};
 
     /**
      * The analysis, or nothing for a contour that crosses itself. A jagged contour is first made plain enough for a mesh
-     * of a few thousand elements. What the mesh tells is J / A^2, taken with the section's exact area: where the mesh is
+     * of about a thousand elements, and its notches share what fineness there is. What the mesh tells is J / A^2, taken with the section's exact area: where the mesh is
      * plainer than the outline, Saint-Venant's {@code J <= A^2 / 2 pi} then still holds.
      *
      * @param area the section's area, in d^2
      */
     public static Optional<TorsionAnalysis> of(Contour given, double area) {
         Contour contour = PlainOutline.of(given, MOST_CORNERS);
+        MeshFineness fineness = MeshFineness.TORSION.crowded(Math.max(1.0, (double) crowd(contour) / CROWD));
         for (double factor : FINER) {
-            Optional<TorsionAnalysis> curved = on(contour, area, factor, true);
+            Optional<TorsionAnalysis> curved = on(contour, area, fineness.times(factor), true);
             if (curved.isPresent()) {
                 return curved;
             }
         }
-        return on(contour, area, FINER[1], false);
+        return on(contour, area, fineness.times(FINER[1]), false);
     }
 
-    private static Optional<TorsionAnalysis> on(Contour contour, double area, double factor, boolean bent) {
-        return SectionMesh.of(contour, MeshFineness.TORSION.times(factor), bent)
+    private static int crowd(Contour contour) {
+        int count = PlainOutline.corners(contour);
+        for (int i = 0; i < contour.size(); i++) {
+            if (contour.circular(i) && contour.radius(i) < TIGHT) {
+                count++;
+            }
+        }
+        return count;
+    }
+
+    private static Optional<TorsionAnalysis> on(Contour contour, double area, MeshFineness fineness, boolean bent) {
+        return SectionMesh.of(contour, fineness, bent)
                 .flatMap(TorsionSolution::on)
                 .map(solution -> new TorsionAnalysis(
                         solution.constant() * Math.pow(area / solution.area(), 2), solution.peakShear()))
