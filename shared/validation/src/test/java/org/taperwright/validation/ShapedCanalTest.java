@@ -3,7 +3,6 @@ package org.taperwright.validation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -61,9 +60,7 @@ class ShapedCanalTest {
         int number = 0;
         for (JsonNode step : sequence.steps()) {
             List<CarriedTorque> strokes = sequence.carried(canal, step);
-            CarriedTorque most = strokes.stream()
-                    .max(Comparator.comparingDouble(CarriedTorque::totalNmm))
-                    .orElseThrow();
+            CarriedTorque most = most(strokes);
             double friction = strokes.stream()
                     .mapToDouble(CarriedTorque::frictionNmm)
                     .max()
@@ -77,6 +74,16 @@ class ShapedCanalTest {
             ReferenceCanals.hold(row, path + "/safety_min", reserve, 0.04, 0, TORQUE);
             number++;
         }
+    }
+
+    /** The stroke of the greatest torque; of strokes equal to 1 % the first, whose parts differ more than their sum. */
+    private static CarriedTorque most(List<CarriedTorque> strokes) {
+        double greatest =
+                strokes.stream().mapToDouble(CarriedTorque::totalNmm).max().orElseThrow();
+        return strokes.stream()
+                .filter(stroke -> stroke.totalNmm() >= 0.99 * greatest)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static void step(JsonNode row, String path, StepOutcome step) {
