@@ -70,8 +70,8 @@ class RodsTest {
                 MomentLaw.LINEAR);
         assertThat(rod.diameterMm(16)).isEqualTo(0.52, within(1e-12));
         assertThat(rod.diameterMm(16.01)).isEqualTo(0.9, within(1e-12));
-        assertThat(rod.radiusSlope(8)).isEqualTo(0.01, within(1e-12));
-        assertThat(rod.stiffnessSlope(8)).isEqualTo(4 * Math.pow(0.36, 3) * 0.02, within(1e-12));
+        assertThat(rod.radiusSlope(0)).isEqualTo(0.01, within(1e-12));
+        assertThat(rod.stiffnessSlope(8, 0)).isEqualTo(4 * Math.pow(0.36, 3) * 0.02, within(1e-12));
         assertThat(rod.stiffnessNmm2(18)).isEqualTo(2 * Math.pow(0.9, 4), within(1e-12));
     }
 }
