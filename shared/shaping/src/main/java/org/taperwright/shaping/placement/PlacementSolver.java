@@ -10,7 +10,7 @@ import org.taperwright.shaping.placement.rod.Rod;
  */
 public final class PlacementSolver {
     private static final int MOST_ITERATIONS = 120;
-    private static final int MOST_PASSES = 4;
+    private static final int MOST_PASSES = 12;
     private static final int MOST_HALVINGS = 30;
     private static final double ARMIJO = 1e-4;
     private static final double SETTLED_LEVEL_MM = 1e-5;
@@ -19,7 +19,7 @@ public final class PlacementSolver {
 
     private static final double EARLY_MM = 1e-4;
     private static final double EARLY_SHARE = 1e-2;
-    /** Energies closer than this share are the same in double arithmetic. */
+    /** Energies closer than this share of their parts are the same in double arithmetic. */
     private static final double ROUNDING = 1e-13;
 
     private final Rod rod;
@@ -168,7 +168,7 @@ public final class PlacementSolver {
         double length = 1;
         trial(length);
         double next = assemble(w.trial);
-        double allowed = ROUNDING * Math.abs(energy);
+        double allowed = ROUNDING * (Math.abs(energy) + w.push[0] * rod.lengthMm());
         for (int k = 0; k < MOST_HALVINGS && !(next <= energy - ARMIJO * length * fall + allowed); k++) {
             length /= 2;
             trial(length);
