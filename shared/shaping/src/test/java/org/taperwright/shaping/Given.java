@@ -61,6 +61,11 @@ public final class Given {
         return instrument(design(size, taper, FLAT_DEG, Motion.FILING), Drive.HAND);
     }
 
+    /** A hand file with as blunt a tip as is made, nearly a plain truncated cone. */
+    public static Instrument blunt(int size, double taper) {
+        return instrument(design(size, taper, 170, Motion.FILING), Drive.HAND);
+    }
+
     /** A rotary file, 250 to 350 rev/min, 10 to 25 N mm. */
     public static Instrument rotary(int size, double taper) {
         return instrument(design(size, taper, 75, Motion.ROTATION), Drive.POWERED);

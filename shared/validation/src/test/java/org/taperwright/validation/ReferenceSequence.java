@@ -105,6 +105,7 @@ final class ReferenceSequence {
                 level -> strength * Math.pow(rod.diameterMm(level), 3),
                 strain -> strain <= endurance ? Double.POSITIVE_INFINITY : Math.pow(strain / a, 1 / b),
                 level -> 3,
+                level -> 1,
                 1,
                 1);
     }

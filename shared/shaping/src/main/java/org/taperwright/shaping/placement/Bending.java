@@ -206,24 +206,41 @@ final class Bending {
             d[12 + r] -= m3 * dq;
         }
         double length = curvature * q * stretch;
-        double along = linear || length == 0 ? 0 : bend * (tangent / secant - 1) / (length * length);
-        for (int r = 0; r < size; r++) {
-            d[18 + r] = along == 0 ? 0 : n1 * d[r] + n2 * d[6 + r] + n3 * d[12 + r];
+        if (linear || length == 0) {
+            scatter(first, size, bend);
+            return;
         }
-        scatter(first, size, bend, along);
+        double along = bend * (tangent / secant - 1) / (length * length);
+        for (int r = 0; r < size; r++) {
+            d[18 + r] = n1 * d[r] + n2 * d[6 + r] + n3 * d[12 + r];
+        }
+        scatter(first, size, bend);
+        scatterAlong(first, size, along);
     }
 
-    private void scatter(int first, int size, double bend, double along) {
+    private void scatter(int first, int size, double bend) {
         double[] d = nodal;
+        double[] band = w.band;
         int skip = Math.max(0, -first);
         for (int r = skip; r < size; r++) {
             double d1 = bend * d[r];
             double d2 = bend * d[6 + r];
             double d3 = bend * d[12 + r];
+            int row = BandedCholesky.WIDTH * (first + r + BandedCholesky.PAD) + r;
+            for (int c = skip; c <= r; c++) {
+                band[row - c] += d1 * d[c] + d2 * d[6 + c] + d3 * d[12 + c];
+            }
+        }
+    }
+
+    private void scatterAlong(int first, int size, double along) {
+        double[] d = nodal;
+        int skip = Math.max(0, -first);
+        for (int r = skip; r < size; r++) {
             double d4 = along * d[18 + r];
             int row = BandedCholesky.WIDTH * (first + r + BandedCholesky.PAD) + r;
             for (int c = skip; c <= r; c++) {
-                w.band[row - c] += d1 * d[c] + d2 * d[6 + c] + d3 * d[12 + c] + d4 * d[18 + c];
+                w.band[row - c] += d4 * d[18 + c];
             }
         }
     }

@@ -10,11 +10,16 @@ import org.taperwright.shaping.placement.rod.Rod;
  */
 public final class PlacementSolver {
     private static final int MOST_ITERATIONS = 120;
-    private static final int MOST_PASSES = 4;
+    private static final int MOST_PASSES = 12;
     private static final int MOST_HALVINGS = 30;
     private static final double ARMIJO = 1e-4;
     private static final double SETTLED_LEVEL_MM = 1e-5;
-    /** Energies closer than this share are the same in double arithmetic. */
+    /** A change of levels that passes do not leave when they have settled. */
+    private static final double LEVEL_MOVED_MM = 1e-3;
+
+    private static final double EARLY_MM = 1e-4;
+    private static final double EARLY_SHARE = 1e-2;
+    /** Energies closer than this share of their parts are the same in double arithmetic. */
     private static final double ROUNDING = 1e-13;
 
     private final Rod rod;
@@ -62,17 +67,21 @@ public final class PlacementSolver {
             double toleranceMm,
             boolean onwards) {
         begin(line, setting, onwards);
+        surround(support);
+        follow(springs);
         iterations = 0;
         boolean settled = false;
         int pass = 0;
         double change = Double.MAX_VALUE;
         while (pass < MOST_PASSES && change > SETTLED_LEVEL_MM) {
-            follow(support, springs);
-            settled = settle(toleranceMm);
+            // levels will move by more than this, so that more would be lost
+            double within = pass + 1 < MOST_PASSES ? Math.min(EARLY_MM, change * EARLY_SHARE) : 0;
+            settled = settle(Math.max(toleranceMm, within));
             change = levels();
+            follow(springs);
             pass++;
         }
-        follow(support, springs);
+        settled &= settle(toleranceMm) && change < LEVEL_MOVED_MM;
         bending.energy(w.u);
         wall.loads(w.u);
         return Placement.of(w, bending.bent(), wall.energy(w.u), iterations, pass, settled);
@@ -103,30 +112,31 @@ public final class PlacementSolver {
         }
     }
 
-    /** Takes the rod and the wall at the levels as they now are. */
-    private void follow(WallSupport support, Springs springs) {
+    /** Takes the wall as it is at the nodes. */
+    private void surround(WallSupport support) {
         for (int k = 0; k < w.count; k++) {
             w.cos[k] = support.directions().cos(k);
             w.sin[k] = support.directions().sin(k);
         }
         for (int i = 0; i < w.nodes; i++) {
+            w.leastSupport[i] = support.at(w.s[i], w.support, i * w.count);
+        }
+    }
+
+    /** Takes the rod at the levels as they now are. */
+    private void follow(Springs springs) {
+        int section = 0;
+        for (int i = w.nodes - 1; i >= 0; i--) {
             double x = w.x[i];
-            double radius = rod.wallRadiusMm(x);
+            section = rod.section(x, section);
+            double radius = rod.wallRadiusMm(x, section);
             w.radius[i] = radius;
-            w.half[i] = rod.diameterMm(x) / 2;
-            w.stiffness[i] = rod.stiffnessNmm2(x);
-            w.stiffnessSlope[i] = rod.stiffnessSlope(x);
-            w.radiusSlope[i] = rod.radiusSlope(x);
+            w.half[i] = rod.diameterMm(x, section) / 2;
+            w.stiffness[i] = rod.stiffnessNmm2(x, section);
+            w.stiffnessSlope[i] = rod.stiffnessSlope(x, section);
+            w.radiusSlope[i] = rod.radiusSlope(section);
             w.spring[i] = rod.cuts(x) ? springs.cutting(radius) : springs.stiffnessMpaPerMm();
-            int at = i * w.count;
-            support.at(w.s[i], w.gap, at);
-            double least = Double.MAX_VALUE;
-            for (int k = 0; k < w.count; k++) {
-                double gap = w.gap[at + k] - radius;
-                w.gap[at + k] = gap;
-                least = Math.min(least, gap);
-            }
-            w.leastGap[i] = least;
+            w.leastGap[i] = w.leastSupport[i] - radius;
         }
     }
 
@@ -158,7 +168,7 @@ public final class PlacementSolver {
         double length = 1;
         trial(length);
         double next = assemble(w.trial);
-        double allowed = ROUNDING * Math.abs(energy);
+        double allowed = ROUNDING * (Math.abs(energy) + w.push[0] * rod.lengthMm());
         for (int k = 0; k < MOST_HALVINGS && !(next <= energy - ARMIJO * length * fall + allowed); k++) {
             length /= 2;
             trial(length);

@@ -25,9 +25,10 @@ final class Wall {
             double u2 = u[2 * i + 1];
             if (touches(i, u1, u2)) {
                 double squares = 0;
+                double radius = w.radius[i];
                 int at = i * w.count;
                 for (int k = 0; k < w.count; k++) {
-                    double v = Math.max(0, u1 * w.cos[k] + u2 * w.sin[k] - w.gap[at + k]);
+                    double v = Math.max(0, u1 * w.cos[k] + u2 * w.sin[k] + radius - w.support[at + k]);
                     squares += v * v;
                 }
                 sum += 0.5 * weight(i) * squares;
@@ -54,11 +55,12 @@ final class Wall {
         double h11 = 0;
         double h12 = 0;
         double h22 = 0;
+        double radius = w.radius[i];
         int at = i * w.count;
         for (int k = 0; k < w.count; k++) {
             double c = w.cos[k];
             double s = w.sin[k];
-            double v = u1 * c + u2 * s - w.gap[at + k];
+            double v = u1 * c + u2 * s + radius - w.support[at + k];
             if (v > 0) {
                 squares += v * v;
                 f1 += v * c;
@@ -84,9 +86,10 @@ final class Wall {
             double f1 = 0;
             double f2 = 0;
             int engaged = 0;
+            double radius = w.radius[i];
             int at = i * w.count;
             for (int k = 0; k < w.count; k++) {
-                double v = Math.max(0, u[2 * i] * w.cos[k] + u[2 * i + 1] * w.sin[k] - w.gap[at + k]);
+                double v = Math.max(0, u[2 * i] * w.cos[k] + u[2 * i + 1] * w.sin[k] + radius - w.support[at + k]);
                 f1 += v * w.cos[k];
                 f2 += v * w.sin[k];
                 engaged += v > ENGAGED_MM ? 1 : 0;

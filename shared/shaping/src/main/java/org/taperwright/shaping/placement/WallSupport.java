@@ -41,24 +41,30 @@ public final class WallSupport {
         return directions;
     }
 
-    /** Writes h at a depth in all directions, mm, from a place on. */
-    public void at(double depthMm, double[] answer, int from) {
+    /** Writes h at a depth in all directions, mm, from a place on, and answers the least. */
+    public double at(double depthMm, double[] answer, int from) {
         int count = directions.count();
+        double least = Double.MAX_VALUE;
         if (depthMm < 0) {
             for (int k = 0; k < count; k++) {
                 double orifice = support[k];
-                answer[from + k] = Math.min(orifice - FLARE * depthMm, Math.max(ACCESS_MM, orifice));
+                double h = Math.min(orifice - FLARE * depthMm, Math.max(ACCESS_MM, orifice));
+                answer[from + k] = h;
+                least = Math.min(least, h);
             }
-            return;
+            return least;
         }
         double place = depthMm / spacingMm;
         int below = Math.max(0, Math.min((int) place, stations - 2));
         double share = Math.min(1, place - below);
         int at = below * count;
         for (int k = 0; k < count; k++) {
-            double h = support[at + k];
-            answer[from + k] = h + share * (support[at + count + k] - h);
+            double above = support[at + k];
+            double h = above + share * (support[at + count + k] - above);
+            answer[from + k] = h;
+            least = Math.min(least, h);
         }
+        return least;
     }
 
     /** Smallest width of the section at a station over all directions, mm. */

@@ -41,10 +41,11 @@ final class Workspace {
     final double[] push;
     final double[] cell;
     final double[] reach;
-    /** The wall: springs, gap in each direction, least gap of each node, the load that follows, and the share of directions engaged. */
+    /** The wall: springs, support in each direction, its least, the gap that the rod leaves of it, the load that follows, and the share of directions engaged. */
     final double[] spring;
 
-    final double[] gap;
+    final double[] support;
+    final double[] leastSupport;
     final double[] leastGap;
     final double[] load1;
     final double[] load2;
@@ -81,7 +82,8 @@ final class Workspace {
         cell = new double[nodes];
         reach = new double[nodes];
         spring = new double[nodes];
-        gap = new double[nodes * count];
+        support = new double[nodes * count];
+        leastSupport = new double[nodes];
         leastGap = new double[nodes];
         load1 = new double[nodes];
         load2 = new double[nodes];

@@ -84,6 +84,15 @@ public final class CanalInWork {
         return StationVolumes.whole(perLength, now.spacingMm());
     }
 
+    /** Volume before shaping by third, mm³. */
+    public Map<Third, Double> volumeBeforeByThirdMm3() {
+        double[] first = new double[before.stations()];
+        for (int j = 0; j < first.length; j++) {
+            first[j] = before.volumePerLengthMm2(j, line);
+        }
+        return StationVolumes.byThird(first, before.spacingMm(), geometry);
+    }
+
     /** Volume as it now is by third, mm³. */
     public Map<Third, Double> volumeByThirdMm3() {
         return StationVolumes.byThird(perLength, now.spacingMm(), geometry);
@@ -109,7 +118,19 @@ public final class CanalInWork {
         unite(placement, instrument);
         Map<Third, Double> removed = StationVolumes.byThird(gained, now.spacingMm(), geometry);
         StrokeTorque torque = TorqueSum.of(placement, now, gained, instrument, movement, constants);
-        return new Stroke(placement, removed, torque, engagedMm(placement, instrument));
+        boolean[] engaged = engaged(placement, instrument);
+        double length = 0;
+        double room = 0;
+        for (int i = 0; i < engaged.length; i++) {
+            if (engaged[i]) {
+                double spacing = placement.depthMm(1) - placement.depthMm(0);
+                length += spacing;
+                room += spacing * instrument.roomMm2At().applyAsDouble(placement.levelMm(i));
+            }
+        }
+        double chips = WorkingInstruments.loosening()
+                * removed.values().stream().mapToDouble(Double::doubleValue).sum();
+        return new Stroke(placement, removed, torque, length, room > 0 ? chips / room : 0);
     }
 
     private void unite(Placement placement, WorkingInstrument instrument) {
@@ -152,13 +173,12 @@ public final class CanalInWork {
         return first + share * (second - first);
     }
 
-    private static double engagedMm(Placement placement, WorkingInstrument instrument) {
-        double spacing = placement.depthMm(1) - placement.depthMm(0);
-        int engaged = 0;
-        for (int i = 0; i < placement.nodes(); i++) {
+    private static boolean[] engaged(Placement placement, WorkingInstrument instrument) {
+        boolean[] engaged = new boolean[placement.nodes()];
+        for (int i = 0; i < engaged.length; i++) {
             boolean within = placement.depthMm(i) >= -1e-9 && instrument.rod().cuts(placement.levelMm(i));
-            engaged += within && placement.engaged(i) > 0 ? 1 : 0;
+            engaged[i] = within && placement.engaged(i) > 0;
         }
-        return engaged * spacing;
+        return engaged;
     }
 }

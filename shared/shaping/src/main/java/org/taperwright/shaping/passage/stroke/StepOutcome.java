@@ -17,6 +17,7 @@ import org.taperwright.shaping.placement.Placement;
  * @param greatestStrain of all strokes (computed)
  * @param strainLevelMm where that was, mm from the tip
  * @param engagedFirstMm length engaged in the first stroke, mm (computed)
+ * @param roomFilled greatest share of the flutes' room that a stroke's loose chips fill; above 1 they have none (estimate)
  * @param tipForceN net side force on the last millimetre in the last stroke, N (computed)
  * @param tipOffsetMm how far the tip then stood off the canal's axis, mm (computed)
  * @param last where the instrument lay in the last stroke
@@ -33,6 +34,7 @@ public record StepOutcome(
         double greatestStrain,
         double strainLevelMm,
         double engagedFirstMm,
+        double roomFilled,
         double tipForceN,
         double tipOffsetMm,
         Placement last,

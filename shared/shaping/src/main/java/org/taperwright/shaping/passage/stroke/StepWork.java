@@ -22,6 +22,7 @@ public final class StepWork {
     private double reserve = Double.POSITIVE_INFINITY;
     private double strain;
     private double strainLevel;
+    private double roomFilled;
     private boolean settled = true;
 
     private StepWork(CanalInWork canal, WorkingInstrument instrument, double nodeSpacingMm) {
@@ -86,6 +87,7 @@ public final class StepWork {
             strain = placement.strain(node);
             strainLevel = placement.levelMm(node);
         }
+        roomFilled = Math.max(roomFilled, stroke.roomFilled());
         settled &= placement.settled();
     }
 
@@ -108,6 +110,7 @@ public final class StepWork {
                 strain,
                 strainLevel,
                 engaged,
+                roomFilled,
                 Math.hypot(first, second),
                 Math.hypot(last.firstMm(tip), last.secondMm(tip)),
                 last,

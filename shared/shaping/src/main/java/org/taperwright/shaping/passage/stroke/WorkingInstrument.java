@@ -10,6 +10,7 @@ import org.taperwright.shaping.placement.rod.Rod;
  * @param strengthNmm torque that it bears by level, N mm
  * @param cyclesAtStrain turns to fracture by strain amplitude; infinite where it does not tire
  * @param edgesAt number of cutting edges by level
+ * @param roomMm2At room for chips in the flutes by level, mm²
  * @param wearShare how fast it wears the wall, over the blade that the wear coefficient is for
  * @param energyShare energy that a volume costs it, over that blade's
  */
@@ -18,5 +19,6 @@ public record WorkingInstrument(
         DoubleUnaryOperator strengthNmm,
         DoubleUnaryOperator cyclesAtStrain,
         DoubleUnaryOperator edgesAt,
+        DoubleUnaryOperator roomMm2At,
         double wearShare,
         double energyShare) {}

@@ -60,52 +60,65 @@ public final class Rod {
         return law;
     }
 
-    /** Radius that the wall meets at a level, mm. */
-    public double wallRadiusMm(double levelMm) {
-        return at(wall, levelMm) / 2;
-    }
-
-    /** Diameter of the circumscribed circle at a level, mm. */
-    public double diameterMm(double levelMm) {
-        return at(diameter, levelMm);
-    }
-
-    /** Bending stiffness at a level, N mm². */
-    public double stiffnessNmm2(double levelMm) {
-        double d = at(diameter, levelMm);
-        return at(unit, levelMm) * d * d * d * d;
-    }
-
-    /** How the radius changes with the level, mm/mm. */
-    public double radiusSlope(double levelMm) {
-        return slope(diameter, levelMm) / 2;
-    }
-
-    /** How the bending stiffness changes with the level, N mm. */
-    public double stiffnessSlope(double levelMm) {
-        double d = at(diameter, levelMm);
-        double cube = d * d * d;
-        return slope(unit, levelMm) * cube * d + 4 * at(unit, levelMm) * cube * slope(diameter, levelMm);
-    }
-
-    private double at(double[] values, double levelMm) {
-        int below = below(levelMm);
-        double share = (levelMm - level[below]) / (level[below + 1] - level[below]);
-        double held = Math.max(0, Math.min(1, share));
-        return values[below] + held * (values[below + 1] - values[below]);
-    }
-
-    private double slope(double[] values, double levelMm) {
-        int below = below(levelMm);
-        return (values[below + 1] - values[below]) / (level[below + 1] - level[below]);
-    }
-
-    /** The stretch that a level lies in: the one before a step belongs to the level of the step. */
-    private int below(double levelMm) {
-        int below = 0;
+    /** The section that a level lies beyond, looked for from another on; the one before a step has the level of the step. */
+    public int section(double levelMm, int from) {
+        int below = from;
         while (below + 2 < level.length && (level[below + 1] < levelMm || level[below + 1] == level[below])) {
             below++;
         }
         return below;
+    }
+
+    /** Radius that the wall meets at a level, mm. */
+    public double wallRadiusMm(double levelMm) {
+        return wallRadiusMm(levelMm, section(levelMm, 0));
+    }
+
+    /** The same, its section known. */
+    public double wallRadiusMm(double levelMm, int section) {
+        return at(wall, levelMm, section) / 2;
+    }
+
+    /** Diameter of the circumscribed circle at a level, mm. */
+    public double diameterMm(double levelMm) {
+        return diameterMm(levelMm, section(levelMm, 0));
+    }
+
+    /** The same, its section known. */
+    public double diameterMm(double levelMm, int section) {
+        return at(diameter, levelMm, section);
+    }
+
+    /** Bending stiffness at a level, N mm². */
+    public double stiffnessNmm2(double levelMm) {
+        return stiffnessNmm2(levelMm, section(levelMm, 0));
+    }
+
+    /** The same, its section known. */
+    public double stiffnessNmm2(double levelMm, int section) {
+        double d = at(diameter, levelMm, section);
+        return at(unit, levelMm, section) * d * d * d * d;
+    }
+
+    /** How the radius changes with the level beyond a section, mm/mm. */
+    public double radiusSlope(int section) {
+        return slope(diameter, section) / 2;
+    }
+
+    /** How the bending stiffness changes with a level, its section known, N mm. */
+    public double stiffnessSlope(double levelMm, int section) {
+        double d = at(diameter, levelMm, section);
+        double cube = d * d * d;
+        return slope(unit, section) * cube * d + 4 * at(unit, levelMm, section) * cube * slope(diameter, section);
+    }
+
+    private double at(double[] values, double levelMm, int section) {
+        double share = (levelMm - level[section]) / (level[section + 1] - level[section]);
+        double held = Math.max(0, Math.min(1, share));
+        return values[section] + held * (values[section + 1] - values[section]);
+    }
+
+    private double slope(double[] values, int section) {
+        return (values[section + 1] - values[section]) / (level[section + 1] - level[section]);
     }
 }
