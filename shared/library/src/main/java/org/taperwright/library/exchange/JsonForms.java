@@ -1,11 +1,16 @@
 package org.taperwright.library.exchange;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.taperwright.library.exchange.json.JsonText;
 import org.taperwright.library.exchange.json.JsonWriter;
+import org.taperwright.library.exchange.json.Limits;
+import org.taperwright.library.exchange.json.Node;
 import org.taperwright.library.store.ThingForms;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
@@ -28,6 +33,32 @@ public final class JsonForms {
         FormReader reader = new FormReader(source, expected);
         List<ReadThing> things = reader.read(text);
         return result(reader.faults(), things, things.size() > 1 ? References.check(things) : List.of());
+    }
+
+    /**
+     * As {@link #read(String, String, Set)} for the tree of a single thing, which need not come from a JSON text: faults
+     * are placed where its nodes say.
+     */
+    public static ReadResult read(Node.ObjectNode tree, String source, Set<ThingKind> expected) {
+        FormReader reader = new FormReader(source, expected);
+        List<ReadThing> things = reader.read(tree);
+        return result(reader.faults(), things, List.of());
+    }
+
+    /** The form of one thing as a tree, as its text would be read. */
+    public static Node.ObjectNode tree(ThingId id, Record thing) {
+        return (Node.ObjectNode)
+                JsonText.parse(write(id, thing), Limits.USUAL).root().orElseThrow();
+    }
+
+    /** The version in which things of a kind are written. */
+    public static int version(ThingKind kind) {
+        return ThingForm.of(kind).version();
+    }
+
+    /** The name of the form of a kind, such as {@code taperwright/design}. */
+    public static String name(ThingKind kind) {
+        return ThingForm.of(kind).name();
     }
 
     /**
@@ -70,12 +101,30 @@ public final class JsonForms {
     /** The form of a bundle, with the same exception as {@link #write(ThingId, Record)}. */
     public static String write(LibraryBundle bundle) {
         JsonWriter out = new JsonWriter();
+        writeTo(out, bundle, () -> {});
+        return out.finished();
+    }
+
+    /** Writes the form of a bundle thing by thing, so that its text is never in memory as a whole. */
+    public static void write(LibraryBundle bundle, Appendable to) throws IOException {
+        JsonWriter out = new JsonWriter();
+        try {
+            writeTo(out, bundle, () -> out.drainTo(to));
+            to.append(out.finished());
+        } catch (UncheckedIOException failure) {
+            throw new IOException(failure.getCause());
+        }
+    }
+
+    private static void writeTo(JsonWriter out, LibraryBundle bundle, Runnable afterEach) {
         out.beginObject(false);
         out.name("form").text(FormReader.BUNDLE).name("version").number(FormReader.BUNDLE_VERSION);
         out.name("things").beginList(false);
-        bundle.items().forEach(item -> ThingForm.of(ThingKind.of(item.thing())).write(item.id(), item.thing(), out));
+        for (LibraryBundle.Item item : bundle.items()) {
+            ThingForm.of(ThingKind.of(item.thing())).write(item.id(), item.thing(), out);
+            afterEach.run();
+        }
         out.endList().endObject();
-        return out.finished();
     }
 
     /** Why a thing could not be kept, for what is written must be readable again; empty when it can. */
