@@ -43,7 +43,13 @@ class RodInSpaceTest {
         hold(where + "force, N", row.get("F"), bent.forceN());
         hold(where + "arm, mm", row.get("X"), bent.armMm());
         hold(where + "moment at the clamp, N·mm", row.get("M_clamp"), bent.momentNmm());
-        hold(where + "travel out of the plane, mm", row.get("Z"), bent.asideMm());
+        Findings.hold(
+                SOURCE,
+                where + "travel out of the plane, mm",
+                row.get("Z").asDouble(),
+                bent.asideMm(),
+                3e-4,
+                "out of the plane a small difference of large ones, which hangs on the torsion constant (1e-4)");
         hold(where + "end slope, °", row.get("end_slope_deg"), bent.endSlopeDeg());
     }
 

@@ -25,7 +25,7 @@ public final class SectionAnalysis {
 
     private static final double THINNEST = 0.004;
     /** Pieces up to which an outline is worked on as it is; of more, the heap and the torsion are those of a plainer one. */
-    private static final int MOST_PIECES = 250;
+    private static final int MOST_PIECES = 500;
 
     private static final BoundedCache<Outline, Analysed> CACHE = new BoundedCache<>(KEPT);
 

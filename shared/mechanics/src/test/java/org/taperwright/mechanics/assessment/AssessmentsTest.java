@@ -61,6 +61,14 @@ class AssessmentsTest {
     }
 
     @Test
+    void aFlatBladeWithoutTurnsIsSaidToDependOnItsClampAndATurningOneIsNot() {
+        assertThat(assessed(fluted(BenchDesigns.of("rhombus", 0.25, 0.02), 0.1)).remarks())
+                .anyMatch(remark -> remark.what().contains("how the blade is clamped"));
+        assertThat(assessed(fluted(BenchDesigns.of("rhombus", 0.25, 0.02), 1)).remarks())
+                .noneMatch(remark -> remark.what().contains("how the blade is clamped"));
+    }
+
+    @Test
     void anUnknownAlloyIsRefusedWithTheKnownOnesNamed() {
         Design design = inAlloy(BenchDesigns.of("square", 0.25, 0.02), "unobtainium");
         assertThat(Assessments.of(design, Progress.NONE))
