@@ -13,12 +13,15 @@ import org.taperwright.library.exchange.ReadThing;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Fault;
+import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.GeometricPassages;
+import org.taperwright.shaping.passage.stroke.SequenceShaping;
+import org.taperwright.shaping.passage.stroke.ShapedSequence;
 import org.taperwright.shaping.sequence.ArrangedSequence;
 import org.taperwright.shaping.sequence.Sequence;
 import picocli.CommandLine.Command;
@@ -28,12 +31,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** The verb {@code shape}: what each step of a sequence does in a canal; for now by geometry. */
+/** The verb {@code shape}: what each step of a sequence does in a canal, and what becomes of the canal. */
 @Command(
         name = "shape",
         description = {
-            "Says where each step of a sequence is wider than what was there before it, by third, with the instruments "
-                    + "centred in the canal, and checks the sequence.",
+            "Says what each step of a sequence does in a canal and what becomes of the canal, stroke by stroke with the "
+                    + "instruments bending, and where each step is wider than what was there before it; checks the sequence.",
             ""
         })
 final class Shape implements Callable<Integer> {
@@ -64,7 +67,9 @@ final class Shape implements Callable<Integer> {
         ReadThing read = shelf.one(sequence, ThingKind.SEQUENCE);
         ArrangedSequence arranged = arranged(read, canal(read, shelf), shelf);
         GeometricPassage passage = GeometricPassages.of(arranged);
-        String text = given.json() ? PassageJson.of(arranged, passage) : PassageText.of(arranged, passage);
+        ShapedSequence shaped = SequenceShaping.of(arranged, Progress.NONE);
+        String text =
+                given.json() ? PassageJson.of(arranged, passage, shaped) : PassageText.of(arranged, passage, shaped);
         spec.commandLine().getOut().print(text);
         return Main.DONE;
     }

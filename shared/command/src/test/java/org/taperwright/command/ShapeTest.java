@@ -77,6 +77,54 @@ class ShapeTest {
     }
 
     @Test
+    void everyOutputOfTheStrokesStandsUnderItsStanding() {
+        JsonNode json = Ran.with("shape", "--demo", "--json", "rotary-moderate").json();
+        JsonNode shaped = json.get("strokeByStroke");
+        assertThat(shaped.get("faults")).isEmpty();
+        assertThat(shaped.get("steps")).hasSameSizeAs(json.get("steps"));
+        for (JsonNode step : shaped.get("steps")) {
+            assertThat(step.get("settled").asBoolean()).isTrue();
+            assertThat(step.at("/computed/greatestStrain").asDouble()).isBetween(0.0, 0.1);
+            assertThat(step.at("/estimate/roomFilled").isNumber()).isTrue();
+            assertThat(step.at("/index/torqueNmm").isNumber()).isTrue();
+        }
+        double before = sum(shaped.at("/canal/computed/beforeMm3"));
+        double removed = 0;
+        for (JsonNode step : shaped.get("steps")) {
+            removed += sum(step.at("/computed/removedMm3"));
+        }
+        assertThat(sum(shaped.at("/canal/computed/afterMm3"))).isEqualTo(before + removed, within(1e-9));
+        assertThat(shaped.at("/canal/index/transportation")).isNotEmpty();
+        assertThat(shaped.at("/canal/estimate/touchedShare").asDouble()).isBetween(0.0, 1.0);
+    }
+
+    @Test
+    void theTextShowsTheStrokesEachPartWithItsStanding() {
+        String text = Ran.with("shape", "--demo", "Rotary, moderate curve").out();
+        assertThat(text)
+                .contains("Stroke by stroke, the instrument bending in the canal (computed")
+                .contains("torque, reserve, life: index")
+                .contains("Wall worn by more than 0.02 mm")
+                .contains("Transportation (sign and order hold; the size is an index");
+    }
+
+    @Test
+    void anInstrumentThatCannotEnterIsSaidToWithLevelAndReason() throws IOException {
+        Ran ran = Ran.with(
+                "shape", "--demo", file("s.json", SEQUENCE), "--canal", file("c.json", CANAL.replace("0.45", "0.15")));
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("steps[0].depthMm: at ", "from its tip", "does not cut");
+    }
+
+    private static double sum(JsonNode thirds) {
+        double sum = 0;
+        for (JsonNode third : thirds) {
+            sum += third.asDouble();
+        }
+        return sum;
+    }
+
+    @Test
     void anInstrumentThatIsNotAtHandIsNamedAtItsPlace() throws IOException {
         String sequence = file("s.json", SEQUENCE);
         Ran ran = Ran.with("shape", sequence, "--canal", file("c.json", CANAL));

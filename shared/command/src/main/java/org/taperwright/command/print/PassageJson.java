@@ -7,14 +7,15 @@ import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.StepGeometry;
 import org.taperwright.shaping.passage.Third;
+import org.taperwright.shaping.passage.stroke.ShapedSequence;
 import org.taperwright.shaping.sequence.ArrangedSequence;
 
-/** What each step does by geometry as JSON for programs: form {@code taperwright/passage}. */
+/** What each step does, by geometry and stroke by stroke, as JSON for programs: form {@code taperwright/passage}. */
 public final class PassageJson {
     private PassageJson() {}
 
     /** Steps in order. */
-    public static String of(ArrangedSequence arranged, GeometricPassage passage) {
+    public static String of(ArrangedSequence arranged, GeometricPassage passage, ShapedSequence shaped) {
         ResultJson json = new ResultJson("taperwright/passage", 1);
         JsonWriter out = json.out();
         out.name("sequence").text(arranged.sequence().name());
@@ -43,6 +44,7 @@ public final class PassageJson {
             out.endObject();
         }
         out.endList();
+        new ShapedJson(out).write(shaped);
         return json.finished();
     }
 

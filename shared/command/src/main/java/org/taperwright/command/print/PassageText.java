@@ -16,17 +16,18 @@ import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.StepGeometry;
 import org.taperwright.shaping.passage.Third;
+import org.taperwright.shaping.passage.stroke.ShapedSequence;
 import org.taperwright.shaping.sequence.ArrangedSequence;
 import org.taperwright.shaping.sequence.Step;
 
-/** What each step of a sequence does by geometry, as text for people. */
+/** What each step of a sequence does, by geometry and stroke by stroke, as text for people. */
 public final class PassageText {
     private static final String NONE = "–";
 
     private PassageText() {}
 
     /** The passage, the caution at the end. */
-    public static String of(ArrangedSequence arranged, GeometricPassage passage) {
+    public static String of(ArrangedSequence arranged, GeometricPassage passage, ShapedSequence shaped) {
         Canal canal = arranged.canal();
         Page page = new Page();
         page.title(arranged.sequence().name());
@@ -41,6 +42,7 @@ public final class PassageText {
         page.part(
                 "Where each step is wider than what was there before it, instruments centred (computed, by geometry)");
         page.table(widening(arranged, passage));
+        ShapedText.parts(page, arranged, shaped);
         return page.finished();
     }
 

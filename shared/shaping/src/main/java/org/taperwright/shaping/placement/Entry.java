@@ -11,8 +11,8 @@ import org.taperwright.shaping.placement.rod.Rod;
  * narrower than it is no hindrance; where it does not (a shaft, a tip without edges), nothing makes room for it.
  */
 public final class Entry {
-    /** What a wall gives way to a part that does not cut, mm of diameter: about what a firm push presses it in. */
-    private static final double GIVES_MM = 0.02;
+    /** What a part that does not cut may be wider than the canal, mm of diameter: one size of the series (assumed, no source). */
+    private static final double GIVES_MM = 0.05;
 
     private static final double GRID_MM = 0.05;
     private static final double TOUCH_MM = 1e-6;

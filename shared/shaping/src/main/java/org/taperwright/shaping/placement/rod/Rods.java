@@ -16,7 +16,8 @@ import org.taperwright.mechanics.properties.BladeStiffness;
 /**
  * The rod that a design is: the blade's stiffness with the turning of its flutes, a round shaft, a conical tip that the wall
  * meets though it stiffens as the taper goes on, and the moment law of the section 4 mm from the tip, near which instruments
- * bend most, for the whole of it. A passive tip does not cut, a semi-active one only on its upper half.
+ * bend most, for the whole of it. A passive tip cuts only where its cone nears the taper, a semi-active one on its
+ * upper half.
  */
 public final class Rods {
     private static final double STEP_MM = 0.5;
@@ -24,6 +25,10 @@ public final class Rods {
     private static final double GREATEST_STRAIN = 0.2;
     private static final int SAMPLES = 401;
     private static final double ROUND = Math.PI / 64;
+    /** Shares of the tip's cone that have no edge: the edges run out on it (assumed, no source). */
+    private static final double PASSIVE_SHARE = 0.75;
+
+    private static final double SEMI_ACTIVE_SHARE = 0.5;
     /** The wall meets no point, mm. */
     private static final double LEAST_WALL_MM = 0.02;
 
@@ -53,8 +58,8 @@ public final class Rods {
         double tip = shoulderMm(design);
         return switch (design.tip().kind()) {
             case ACTIVE -> 0;
-            case SEMI_ACTIVE -> tip / 2;
-            case PASSIVE -> tip;
+            case SEMI_ACTIVE -> SEMI_ACTIVE_SHARE * tip;
+            case PASSIVE -> PASSIVE_SHARE * tip;
         };
     }
 

@@ -29,11 +29,11 @@ class RodsTest {
 
     /** A cone of 75 degrees: {@code 2 x tan 37.5°} until it meets the taper at {@code d0 / (2 tan 37.5° - 0.04)}. */
     @Test
-    void theTipIsAConeThatDoesNotCutUnlessItIsActive() {
+    void aPassiveTipIsAConeThatCutsOnlyWhereItNearsTheTaper() {
         Rod rod = Rods.of(DESIGN, STEEL);
         double rise = 2 * Math.tan(Math.toRadians(37.5));
         double shoulder = 0.25 / (rise - 0.04);
-        assertThat(Rods.nonCuttingMm(DESIGN)).isEqualTo(shoulder, within(1e-9));
+        assertThat(Rods.nonCuttingMm(DESIGN)).isEqualTo(0.75 * shoulder, within(1e-9));
         assertThat(rod.wallRadiusMm(shoulder)).isEqualTo((0.25 + 0.04 * shoulder) / 2, within(1e-9));
         assertThat(rod.wallRadiusMm(shoulder / 2)).isLessThan(0.6 * rod.wallRadiusMm(shoulder));
         assertThat(rod.cuts(shoulder / 2)).isFalse();
