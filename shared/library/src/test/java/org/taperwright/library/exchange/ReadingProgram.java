@@ -40,7 +40,13 @@ final class ReadingProgram {
                         i -> "t-" + i + ",Avocet 25/.04,Marshlight," + (i % 50 == 49 ? "wide" : "25")
                                 + ",.04,25,L" + i + ',' + i % 90 + ",12.50,EUR,\"A note, " + i
                                 + ", that says, at some length, nothing that anybody would ever want to read\"\n"));
-            case "openQuote" -> table(vast("name,size,taper\nodd,\"25,.04\n", bytes, i -> "a,25,.04\n"));
+            case "openQuote" ->
+                table(
+                        vast(
+                                "name,size,taper,note\nodd,\"25,.04,\n",
+                                bytes,
+                                i ->
+                                        "a,25,.04,a line that is read although an earlier one opened a quote that never closes\n"));
             case "longLine" -> table(vast("name,size,taper\n", bytes, i -> "no line end, "));
             case "bundle" ->
                 bundle(vast(

@@ -60,8 +60,11 @@ final class CellNumbers {
     /** A number without a unit. */
     Optional<Double> plain(String text) {
         Matcher matcher = number.matcher(text);
-        boolean bare = text.length() <= LONGEST && matcher.matches() && matcher.group(2) == null;
-        return bare ? Optional.of(Double.parseDouble(text.replace(decimal, '.').replace('−', '-'))) : Optional.empty();
+        if (text.length() > LONGEST || !matcher.matches() || matcher.group(2) != null) {
+            return Optional.empty();
+        }
+        double value = Double.parseDouble(text.replace(decimal, '.').replace('−', '-'));
+        return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
     }
 
     private Optional<Double> in(String text, Unit asked) {

@@ -104,6 +104,15 @@ class InstrumentTableTest {
                 .containsExactly("t.csv:2:8: Length: found 900.0; expected a number, mm, from 0 to 200");
     }
 
+    @ParameterizedTest
+    @CsvSource({"1e999 %,1", "1e999,1", "2,1e999", "2,1e999 EUR"})
+    void aNumberBeyondAllIsAFault(String taper, String price) {
+        assertThat(read("size,taper,price (EUR)\n25," + taper + ',' + price + "\n")
+                        .faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault).contains("found \"1e999"));
+    }
+
     @Test
     void aRowOfAnotherNumberOfCellsIsAFault() {
         Tables.Collected collected = read("name,size,taper,note\na,25,.04\nb,25,.04,x,y\nc,25,.04,x,,\n");
