@@ -15,22 +15,31 @@ public final class Entry {
     private static final double GIVES_MM = 0.05;
 
     private static final double GRID_MM = 0.05;
+    /** The tip's cone is a fraction of a millimetre long. */
+    private static final double FINE_MM = 0.02;
+
     private static final double TOUCH_MM = 1e-6;
 
     private Entry() {}
 
     /** Why an instrument cannot reach a depth; where is "depthMm". */
     public static Optional<Fault> fault(Rod rod, Lumen lumen, WallSupport support, double tipDepthMm) {
-        for (int j = 0; j < lumen.stations() && lumen.depthMm(j) <= tipDepthMm + TOUCH_MM; j++) {
-            double level = Math.max(0, tipDepthMm - lumen.depthMm(j));
+        double[] width = new double[lumen.stations()];
+        for (int j = 0; j < width.length; j++) {
+            width[j] = support.leastWidthMm(j);
+        }
+        int steps = (int) Math.ceil(tipDepthMm / FINE_MM);
+        for (int i = 0; i <= steps; i++) {
+            double level = Math.min(tipDepthMm, i * FINE_MM);
+            double depth = tipDepthMm - level;
             double wide = 2 * rod.wallRadiusMm(level);
-            double room = support.leastWidthMm(j);
+            double room = at(width, depth / lumen.spacingMm());
             if (!rod.cuts(level) && wide > room + GIVES_MM) {
                 return Optional.of(Fault.impossible(
                         "depthMm",
                         "at " + Shown.mm(level) + " from its tip the instrument is " + Shown.diameter(wide)
-                                + " wide and does not cut; the canal, " + Shown.mm(lumen.depthMm(j))
-                                + " below the orifice, is " + Shown.diameter(room),
+                                + " wide and does not cut; the canal, " + Shown.mm(depth) + " below the orifice, is "
+                                + Shown.diameter(room),
                         "expected a narrower instrument, a wider canal or a depth of less than "
                                 + Shown.mm(tipDepthMm)));
             }
@@ -53,6 +62,12 @@ public final class Entry {
             }
         }
         return steps * GRID_MM;
+    }
+
+    private static double at(double[] values, double place) {
+        int below = Math.max(0, Math.min((int) place, values.length - 2));
+        double share = Math.max(0, Math.min(1, place - below));
+        return values[below] + share * (values[below + 1] - values[below]);
     }
 
     private static boolean passes(Rod rod, Lumen lumen, WallSupport support, double tipDepthMm) {

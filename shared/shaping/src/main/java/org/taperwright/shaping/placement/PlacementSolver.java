@@ -18,6 +18,13 @@ public final class PlacementSolver {
     private static final double LEVEL_MOVED_MM = 1e-3;
 
     private static final double EARLY_MM = 1e-4;
+    /** Nearness from which whole steps are safe to try, and how many are tried. */
+    private static final double NEAR_MM = 1e-3;
+
+    private static final int MOST_TOGETHER = 40;
+    /** No canal is so wide that a longer step could be right, mm. */
+    private static final double LONGEST_MM = 1;
+
     private static final double EARLY_SHARE = 1e-2;
     /** Energies closer than this share of their parts are the same in double arithmetic. */
     private static final double ROUNDING = 1e-13;
@@ -27,6 +34,7 @@ public final class PlacementSolver {
     private final Bending bending;
     private final Wall wall;
     private int iterations;
+    private int passes;
 
     private PlacementSolver(Rod rod, int nodes, int directions) {
         this.rod = rod;
@@ -70,21 +78,52 @@ public final class PlacementSolver {
         surround(support);
         follow(springs);
         iterations = 0;
-        boolean settled = false;
-        int pass = 0;
-        double change = Double.MAX_VALUE;
-        while (pass < MOST_PASSES && change > SETTLED_LEVEL_MM) {
-            // levels will move by more than this, so that more would be lost
-            double within = pass + 1 < MOST_PASSES ? Math.min(EARLY_MM, change * EARLY_SHARE) : 0;
-            settled = settle(Math.max(toleranceMm, within));
-            change = levels();
-            follow(springs);
-            pass++;
+        passes = 0;
+        boolean settled = settle(Math.max(toleranceMm, NEAR_MM)) && together(springs, toleranceMm);
+        if (!settled) {
+            settled = inPasses(springs, toleranceMm);
         }
-        settled &= settle(toleranceMm) && change < LEVEL_MOVED_MM;
         bending.energy(w.u);
         wall.loads(w.u);
-        return Placement.of(w, bending.bent(), wall.energy(w.u), iterations, pass, settled);
+        return Placement.of(w, bending.bent(), wall.energy(w.u), iterations, passes, settled);
+    }
+
+    /**
+     * Near the end levels and axial push follow with every step, and every step is taken whole: both shrink to nothing together.
+     * Answers false, with no harm done, where they do not.
+     */
+    private boolean together(Springs springs, double toleranceMm) {
+        double before = Double.MAX_VALUE;
+        for (int i = 0; i < MOST_TOGETHER; i++) {
+            double change = levels();
+            follow(springs);
+            assemble(w.u);
+            double move = step();
+            passes++;
+            if (!(Math.max(move, change) < before)) {
+                return false;
+            }
+            before = Math.max(move, change);
+            trial(1);
+            w.swap();
+            if (move < toleranceMm && change < SETTLED_LEVEL_MM) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** From anywhere: levels follow only when offsets have settled. */
+    private boolean inPasses(Springs springs, double toleranceMm) {
+        double change = Double.MAX_VALUE;
+        for (int pass = 0; pass < MOST_PASSES && change > SETTLED_LEVEL_MM; pass++) {
+            // levels will move by more than this, so that more would be lost
+            settle(Math.max(toleranceMm, Math.min(EARLY_MM, change * EARLY_SHARE)));
+            change = levels();
+            follow(springs);
+            passes++;
+        }
+        return settle(toleranceMm) && change < LEVEL_MOVED_MM;
     }
 
     private void begin(Centreline line, Setting setting, boolean onwards) {
@@ -144,19 +183,15 @@ public final class PlacementSolver {
     private boolean settle(double toleranceMm) {
         double energy = assemble(w.u);
         for (int i = 0; i < MOST_ITERATIONS; i++) {
-            iterations++;
-            System.arraycopy(w.slope, 0, w.step, 0, w.step.length);
-            if (!BandedCholesky.factor(w.band, w.unknowns)) {
+            double move = step();
+            if (move == Double.MAX_VALUE) {
                 return false;
             }
-            BandedCholesky.solve(w.band, w.step, w.unknowns);
             double fall = 0;
-            double move = 0;
             for (int j = BandedCholesky.PAD; j < w.step.length; j++) {
                 fall += w.slope[j] * w.step[j];
-                move = Math.max(move, Math.abs(w.step[j]));
             }
-            energy = descend(energy, fall);
+            energy = descend(energy, fall, Math.min(1, LONGEST_MM / move));
             if (move < toleranceMm) {
                 return true;
             }
@@ -164,21 +199,43 @@ public final class PlacementSolver {
         return false;
     }
 
-    private double descend(double energy, double fall) {
-        double length = 1;
-        trial(length);
-        double next = assemble(w.trial);
+    /** Newton's step by the equations assembled; answers its greatest move, beyond all numbers where there is none. */
+    private double step() {
+        iterations++;
+        System.arraycopy(w.slope, 0, w.step, 0, w.step.length);
+        if (!BandedCholesky.factor(w.band, w.unknowns)) {
+            return Double.MAX_VALUE;
+        }
+        BandedCholesky.solve(w.band, w.step, w.unknowns);
+        double move = 0;
+        for (int j = BandedCholesky.PAD; j < w.step.length; j++) {
+            move = Math.max(move, Math.abs(w.step[j]));
+        }
+        return move;
+    }
+
+    private double descend(double energy, double fall, double longest) {
+        double length = longest;
         double allowed = ROUNDING * (Math.abs(energy) + w.push[0] * rod.lengthMm());
+        trial(length);
+        // a step that is taken whole is most likely good, so that its equations are assembled at once
+        boolean assembled = length == 1;
+        double next = assembled ? assemble(w.trial) : energy(w.trial);
         for (int k = 0; k < MOST_HALVINGS && !(next <= energy - ARMIJO * length * fall + allowed); k++) {
             length /= 2;
             trial(length);
-            next = bending.energy(w.trial) + wall.energy(w.trial);
+            next = energy(w.trial);
+            assembled = false;
         }
-        if (length < 1) {
+        if (!assembled) {
             next = assemble(w.trial);
         }
         w.swap();
         return next;
+    }
+
+    private double energy(double[] u) {
+        return bending.energy(u) + wall.energy(u);
     }
 
     private void trial(double length) {
