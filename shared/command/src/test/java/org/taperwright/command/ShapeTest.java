@@ -111,7 +111,7 @@ class ShapeTest {
     @Test
     void anInstrumentThatCannotEnterIsSaidToWithLevelAndReason() throws IOException {
         Ran ran = Ran.with(
-                "shape", "--demo", file("s.json", SEQUENCE), "--canal", file("c.json", CANAL.replace("0.45", "0.15")));
+                "shape", "--demo", file("s.json", SEQUENCE), "--canal", file("c.json", CANAL.replace("0.45", "0.1")));
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("steps[0].depthMm: at ", "from its tip", "does not cut");
     }

@@ -28,6 +28,10 @@ final class ShapedText {
         for (Fault fault : shaped.faults()) {
             page.line(fault.sentence());
         }
+        if (shaped.steps().isEmpty()) {
+            page.line("No step could be made.");
+            return;
+        }
         page.table(computed(arranged, shaped));
         page.part(
                 "What it costs the instrument (room: estimate; torque, reserve, life: index, torque within a factor of 3)");

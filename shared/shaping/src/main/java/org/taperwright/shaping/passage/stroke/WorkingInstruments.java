@@ -3,6 +3,7 @@ package org.taperwright.shaping.passage.stroke;
 import java.util.List;
 import java.util.Map;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.Fracture;
 import org.taperwright.mechanics.cutting.CuttingGeometries;
 import org.taperwright.mechanics.cutting.CuttingResult;
 import org.taperwright.mechanics.cutting.CuttingTest;
@@ -18,7 +19,8 @@ import org.taperwright.shaping.placement.rod.Rod;
 import org.taperwright.shaping.placement.rod.Rods;
 
 /**
- * What the engine asks of an instrument, from its design: its rod, the fully plastic torque of its sections, its alloy's
+ * What the engine asks of an instrument, from its design: its rod, the fully plastic torque of its sections at
+ * the alloy's shear strength, at which it breaks, its alloy's
  * strain-life law, its edges, room for chips, and how it cuts. The wear coefficient and the energy of cutting are taken to be those
  * of a plain triangular blade of the same size, flutes and motion; another blade's differ by the ratio of the two in the cutting
  * test, where lands share the pressure and rake sets the energy. That ratio is an index, held between a fifth and five.
@@ -35,7 +37,7 @@ public final class WorkingInstruments {
         StrainLife life = StrainLives.of(alloy);
         CuttingResult own = cutting(design, motion);
         CuttingResult plain = cutting(withTriangle(design), motion);
-        double shear = alloy.shearYieldMpa();
+        double shear = alloy.constant(Fracture.SHEAR_STRENGTH.name());
         return new WorkingInstrument(
                 rod,
                 level -> sections.at(level).plasticTorque() * shear * Math.pow(rod.diameterMm(level), 3),
