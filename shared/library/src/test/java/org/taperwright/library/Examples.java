@@ -1,6 +1,7 @@
 package org.taperwright.library;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.taperwright.library.exchange.LibraryBundle;
+import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.SavedComparison;
+import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.FluteStation;
@@ -231,5 +234,13 @@ public final class Examples {
 
     public static SavedComparison comparison() {
         return new SavedComparison("Heron by itself", List.of(DESIGN_ID), DESIGN_ID, "Invented.");
+    }
+
+    /** A library that holds these things. */
+    public static Snapshot snapshotOf(Map<ThingId, Record> things) {
+        Map<ThingId, Entry> entries = new LinkedHashMap<>();
+        things.forEach(
+                (id, thing) -> entries.put(id, new Entry(id, thing, entries.size() + 1, Instant.EPOCH, "Example")));
+        return new Snapshot(entries.size(), entries);
     }
 }

@@ -11,9 +11,9 @@ import org.taperwright.shaping.kit.Piece;
 import org.taperwright.shaping.sequence.Sequence;
 
 /** One thing's reference to another: in which field, to which identifier, which should be of which kind. */
-record Reference(String where, ThingId to, ThingKind kind) {
+public record Reference(String where, ThingId to, ThingKind kind) {
     /** All references of a thing. */
-    static List<Reference> of(Record thing) {
+    public static List<Reference> of(Record thing) {
         List<Reference> references = new ArrayList<>();
         if (thing instanceof Instrument instrument) {
             instrument.designId().ifPresent(id -> references.add(new Reference("designId", id, ThingKind.DESIGN)));
