@@ -1,16 +1,20 @@
-package org.taperwright.library.exchange;
+package org.taperwright.library.store;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.taperwright.library.store.SavedComparison;
-import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.kit.Piece;
 import org.taperwright.shaping.sequence.Sequence;
 
-/** One thing's reference to another: in which field, to which identifier, which should be of which kind. */
+/**
+ * One thing's reference to another.
+ *
+ * @param where the field, in the words of the JSON form
+ * @param to the identifier referred to
+ * @param kind the kind of thing that should bear it
+ */
 public record Reference(String where, ThingId to, ThingKind kind) {
     /** All references of a thing. */
     public static List<Reference> of(Record thing) {
