@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import javax.swing.JComponent;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
+import org.openide.util.NbPreferences;
 import org.openide.windows.TopComponent;
 import org.taperwright.catalogue.ui.InstrumentsPanel;
 import org.taperwright.library.store.ThingKind;
@@ -28,6 +29,6 @@ public final class InstrumentsWindow extends WorkbenchWindow {
 
     @Override
     protected JComponent content(Desk desk) {
-        return new InstrumentsPanel(desk);
+        return new InstrumentsPanel(desk, NbPreferences.forModule(InstrumentsWindow.class));
     }
 }

@@ -48,6 +48,8 @@ record InstrumentRow(
                         instrument.line(),
                         instrument.type(),
                         instrument.drive().word(),
+                        instrument.supply().supplier(),
+                        instrument.supply().lot(),
                         designation.text(),
                         designation.colour().map(SizeColour::word).orElse(""),
                         section,
