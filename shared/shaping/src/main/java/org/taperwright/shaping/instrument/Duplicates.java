@@ -22,17 +22,24 @@ import org.taperwright.shaping.instrument.Likeness.Kind;
 public final class Duplicates {
     private static final List<Kind> TEXTS = List.of(Kind.NAME, Kind.TYPE, Kind.MAKER, Kind.LINE, Kind.LOT);
 
+    private final Map<Measure, List<Row>> byMeasure = new LinkedHashMap<>();
+
     private Duplicates() {}
 
-    /** All groups: duplicates first, then those that differ in spelling, then in one field. */
-    public static List<Likeness> among(Map<ThingId, Instrument> catalogue) {
+    /** The duplicates in a catalogue. */
+    public static Duplicates in(Map<ThingId, Instrument> catalogue) {
         Map<String, String> folded = new HashMap<>();
-        Function<String, String> fold = text -> folded.computeIfAbsent(text, FoldedText::of);
-        Map<Measure, List<Row>> byMeasure = new LinkedHashMap<>();
+        Duplicates duplicates = new Duplicates();
         new TreeMap<>(catalogue)
-                .forEach((id, instrument) -> byMeasure
+                .forEach((id, instrument) -> duplicates
+                        .byMeasure
                         .computeIfAbsent(Measure.of(instrument), measure -> new ArrayList<>())
-                        .add(Row.of(id, instrument, fold)));
+                        .add(Row.of(id, instrument, text -> folded.computeIfAbsent(text, FoldedText::of))));
+        return duplicates;
+    }
+
+    /** All groups: duplicates first, then those that differ in spelling, then in one field. */
+    public List<Likeness> all() {
         Map<Kind, List<Likeness>> found = new TreeMap<>();
         for (List<Row> rows : byMeasure.values()) {
             if (rows.size() > 1) {
@@ -43,17 +50,14 @@ public final class Duplicates {
     }
 
     /** The entries that a new one would be a duplicate or near-duplicate of, by what they are alike in. */
-    public static Map<Kind, List<ThingId>> of(Instrument fresh, Map<ThingId, Instrument> catalogue) {
-        Measure measure = Measure.of(fresh);
+    public Map<Kind, List<ThingId>> of(Instrument fresh) {
         Row row = Row.of(new ThingId("fresh"), fresh, FoldedText::of);
         Map<Kind, List<ThingId>> alike = new TreeMap<>();
-        new TreeMap<>(catalogue).forEach((id, instrument) -> {
-            if (Measure.of(instrument).equals(measure)) {
-                row.alike(Row.of(id, instrument, FoldedText::of))
-                        .ifPresent(kind -> alike.computeIfAbsent(kind, each -> new ArrayList<>())
-                                .add(id));
-            }
-        });
+        for (Row known : byMeasure.getOrDefault(Measure.of(fresh), List.of())) {
+            row.alike(known)
+                    .ifPresent(kind -> alike.computeIfAbsent(kind, each -> new ArrayList<>())
+                            .add(known.id()));
+        }
         return Collections.unmodifiableMap(alike);
     }
 

@@ -34,7 +34,7 @@ public final class KitCardPage {
     }
 
     private String page() {
-        html.raw("<!DOCTYPE html>").raw("<html lang=\"en\"><head><meta charset=\"utf-8\">");
+        html.raw("<!DOCTYPE html>").raw("<html lang=\"en\"><head><meta charset=\"utf-8\"/>");
         html.element("title", card.name()).raw("<style>\n" + STYLE + "\n</style></head><body>");
         html.element("h1", card.name());
         paragraph(card.purpose());
