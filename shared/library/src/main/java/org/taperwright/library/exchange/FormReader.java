@@ -29,7 +29,11 @@ final class FormReader {
 
     /** The things of the text; when any fault was found, they are not all there. */
     List<ReadThing> read(String text) {
-        JsonText.Parsed parsed = JsonText.parse(text, Limits.USUAL);
+        return read(JsonText.parse(text, Limits.USUAL));
+    }
+
+    /** As {@link #read(String)} of a text already parsed. */
+    List<ReadThing> read(JsonText.Parsed parsed) {
         for (PlacedFault each : parsed.faults()) {
             findings.note(each.place(), each.fault());
         }
