@@ -94,7 +94,7 @@ final class DuplicatesPanel extends JPanel {
 
     private void look() {
         Snapshot library = desk.snapshot();
-        desk.compute(this, "Looking for duplicates", progress -> Duplicates.among(catalogue(library)), outcome -> {
+        desk.compute(this, "Looking for duplicates", progress -> Duplicates.in(catalogue(library)).all(), outcome -> {
             if (outcome instanceof Outcome.Current<List<Likeness>> current) {
                 show(current.value());
             }
