@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.taperwright.library.exchange.LibraryBundle;
 import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.InstrumentFilter;
 import org.taperwright.library.store.SavedComparison;
+import org.taperwright.library.store.SavedFilter;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
@@ -58,6 +60,8 @@ public final class Examples {
     public static final ThingId KIT_ID = new ThingId("example-kit");
     public static final ThingId COMPARISON_ID = new ThingId("example-comparison");
 
+    public static final ThingId FILTER_ID = new ThingId("example-filter");
+
     private Examples() {}
 
     /** One thing of each kind. */
@@ -77,7 +81,8 @@ public final class Examples {
                 new LibraryBundle.Item(CANAL_ID, canal()),
                 new LibraryBundle.Item(SEQUENCE_ID, sequence()),
                 new LibraryBundle.Item(KIT_ID, kit()),
-                new LibraryBundle.Item(COMPARISON_ID, comparison())));
+                new LibraryBundle.Item(COMPARISON_ID, comparison()),
+                new LibraryBundle.Item(FILTER_ID, filter())));
     }
 
     public static Design design() {
@@ -230,6 +235,22 @@ public final class Examples {
                 List.of(),
                 "");
         return new Kit("Bench kit", "For curved canals.", Optional.of(MOTOR_ID), List.of(used, fresh), "Invented.");
+    }
+
+    public static SavedFilter filter() {
+        return new SavedFilter(
+                "In the drawer for the bench motor",
+                new InstrumentFilter(
+                        "marshlight heron",
+                        Optional.of(new Window(15, 40)),
+                        Optional.of(new Window(0.04, 0.06)),
+                        Optional.of(new Window(21, 25)),
+                        List.of("scalloped"),
+                        List.of("niti-superelastic"),
+                        List.of(Motion.ROTATION, Motion.RECIPROCATION),
+                        true,
+                        Optional.of(MOTOR_ID)),
+                "Invented.");
     }
 
     public static SavedComparison comparison() {

@@ -31,6 +31,7 @@ final class Annotation {
             case KIT -> counted(((Kit) entry.thing()).pieces().size(), "piece");
             case COMPARISON ->
                 counted(((SavedComparison) entry.thing()).designs().size(), "design");
+            case FILTER -> "";
         };
     }
 

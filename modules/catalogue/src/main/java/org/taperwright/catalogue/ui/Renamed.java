@@ -1,6 +1,7 @@
 package org.taperwright.catalogue.ui;
 
 import org.taperwright.library.store.SavedComparison;
+import org.taperwright.library.store.SavedFilter;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.shaping.canal.Canal;
@@ -22,6 +23,7 @@ final class Renamed {
             case SEQUENCE -> sequence((Sequence) thing, name);
             case KIT -> kit((Kit) thing, name);
             case COMPARISON -> comparison((SavedComparison) thing, name);
+            case FILTER -> filter((SavedFilter) thing, name);
         };
     }
 
@@ -76,6 +78,10 @@ final class Renamed {
 
     private static Kit kit(Kit k, String name) {
         return new Kit(name, k.purpose(), k.motor(), k.pieces(), k.note());
+    }
+
+    private static SavedFilter filter(SavedFilter f, String name) {
+        return new SavedFilter(name, f.filter(), f.note());
     }
 
     private static SavedComparison comparison(SavedComparison c, String name) {

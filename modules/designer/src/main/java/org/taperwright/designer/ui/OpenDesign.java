@@ -11,6 +11,7 @@ import org.taperwright.library.store.SavedComparison;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.api.Subscription;
 import org.taperwright.workbench.ui.SeriesLook;
@@ -29,6 +30,7 @@ final class OpenDesign implements AutoCloseable {
     private Optional<Design> stored = Optional.empty();
     private Optional<Design> tried = Optional.empty();
     private SeriesLook look = new SeriesLook(0);
+    private List<Fault> refusals = List.of();
 
     OpenDesign(Desk desk) {
         this.desk = desk;
@@ -51,6 +53,11 @@ final class OpenDesign implements AutoCloseable {
     /** The design to show: the trial if there is one. */
     Optional<Design> shown() {
         return tried.isPresent() ? tried : stored;
+    }
+
+    /** Why the last edit was not made; empty when it was. */
+    List<Fault> refusals() {
+        return refusals;
     }
 
     /** Whether what is shown is only a trial. */
@@ -79,9 +86,13 @@ final class OpenDesign implements AutoCloseable {
         }
     }
 
-    /** Changes the design by a named edit; nothing happens when it would stay the same. */
+    /**
+     * Changes the design by a named edit; nothing happens when it would stay the same. One with values that cannot be kept
+     * is not made, and {@link #refusals} says why.
+     */
     void edit(String name, UnaryOperator<Design> change) {
         tried = Optional.empty();
+        refusals = List.of();
         if (stored.isEmpty() || id.isEmpty()) {
             return;
         }
@@ -89,7 +100,10 @@ final class OpenDesign implements AutoCloseable {
         if (changed.equals(stored.get())) {
             tell();
         } else {
-            desk.edit(name, List.of(new Change.Put(id.get(), changed)));
+            refusals = desk.tryEdit(name, List.of(new Change.Put(id.get(), changed)));
+            if (!refusals.isEmpty()) {
+                tell();
+            }
         }
     }
 

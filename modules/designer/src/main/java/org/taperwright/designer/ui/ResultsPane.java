@@ -6,6 +6,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
 import java.awt.Rectangle;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -47,14 +48,22 @@ final class ResultsPane extends JPanel implements Scrollable {
         add(side);
         List.of(diameters, stiffnesses, bending, twisting).forEach(this::add);
         results.onChange(this::show);
+        open.onShown(any -> check());
         level.onChange(mm -> plots());
     }
 
     private void show(Results.State now) {
         state = now;
         numbers.show(now.readings(), now.outdated());
-        checks.show(now.faults(), now.trouble());
+        check();
         plots();
+    }
+
+    /** What was not taken stands before what is wrong with the design as it is. */
+    private void check() {
+        List<Fault> faults = new ArrayList<>(open.refusals());
+        faults.addAll(state.faults());
+        checks.show(faults, state.trouble());
     }
 
     private void plots() {

@@ -6,21 +6,26 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
+import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.mechanics.work.WorkCancelled;
@@ -59,17 +64,34 @@ public final class BareDesk implements Desk, AutoCloseable {
     }
 
     @Override
-    public void edit(String name, List<Change> changes) {
-        long revision = snapshot.revision() + 1;
-        Map<ThingId, Entry> entries = new HashMap<>(snapshot.entries());
+    public List<Fault> faults(List<Change> changes) {
+        List<Fault> faults = new ArrayList<>();
         for (Change change : changes) {
             if (change instanceof Change.Put put) {
-                entries.put(put.id(), new Entry(put.id(), put.thing(), revision, Instant.EPOCH, name));
-            } else {
-                entries.remove(change.id());
+                faults.addAll(JsonForms.faults(put.id(), put.thing()));
             }
         }
-        Edit edit = new Edit(name, snapshot, new Snapshot(revision, entries));
+        return faults;
+    }
+
+    @Override
+    public void edit(String name, List<Change> changes) {
+        List<Fault> faults = faults(changes);
+        if (!faults.isEmpty()) {
+            throw new IllegalArgumentException(faults.get(0).sentence());
+        }
+        long revision = snapshot.revision() + 1;
+        Map<ThingId, Entry> put = new LinkedHashMap<>();
+        Set<ThingId> takenOut = new HashSet<>();
+        for (Change change : changes) {
+            put.remove(change.id());
+            if (change instanceof Change.Put each) {
+                put.put(each.id(), new Entry(each.id(), each.thing(), revision, Instant.EPOCH, name));
+            } else {
+                takenOut.add(change.id());
+            }
+        }
+        Edit edit = new Edit(name, snapshot, snapshot.with(revision, put.values(), takenOut));
         done.push(edit);
         undone.clear();
         show(edit.after);

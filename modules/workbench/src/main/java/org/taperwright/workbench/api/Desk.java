@@ -7,6 +7,7 @@ import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
 
 /**
@@ -18,7 +19,30 @@ public interface Desk {
     /** The library as it stands, every edit so far included. */
     Snapshot snapshot();
 
-    /** Makes an edit: the snapshot changes at once, listeners are told, and it is stored in the background. */
+    /**
+     * Why an edit could not be made: values out of the limits of what can be kept, or a library that may only be looked at.
+     * Empty when it can be made.
+     */
+    List<Fault> faults(List<Change> changes);
+
+    /**
+     * Makes an edit if it can be made, for values that a user entered freely.
+     *
+     * @return why it was not made; empty when it was
+     */
+    default List<Fault> tryEdit(String name, List<Change> changes) {
+        List<Fault> faults = faults(changes);
+        if (faults.isEmpty()) {
+            edit(name, changes);
+        }
+        return faults;
+    }
+
+    /**
+     * Makes an edit: the snapshot changes at once, listeners are told, and it is stored in the background.
+     *
+     * @throws IllegalArgumentException if it could not be made; {@link #faults} tells beforehand
+     */
     void edit(String name, List<Change> changes);
 
     /** The name of the edit that undo would take back. */

@@ -11,6 +11,7 @@ import org.taperwright.library.history.EditHistory;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.api.Subscription;
@@ -61,6 +62,11 @@ public final class LibraryDesk implements Desk {
     @Override
     public Snapshot snapshot() {
         return history.snapshot();
+    }
+
+    @Override
+    public List<Fault> faults(List<Change> changes) {
+        return history.faults(changes);
     }
 
     @Override

@@ -1,11 +1,14 @@
 package org.taperwright.workbench.platform;
 
+import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
 import java.util.function.Consumer;
 import org.openide.util.Lookup;
 import org.openide.util.lookup.ServiceProvider;
@@ -14,8 +17,12 @@ import org.taperwright.library.exchange.FileFault;
 import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.history.EditHistory;
 import org.taperwright.library.history.NewLibrary;
+import org.taperwright.library.store.BackupPolicy;
+import org.taperwright.library.store.BackupResult;
+import org.taperwright.library.store.Backups;
 import org.taperwright.library.store.LibraryStore;
 import org.taperwright.library.store.OpenResult;
+import org.taperwright.library.store.TimedBackups;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.desk.LibraryDesk;
 
@@ -25,11 +32,16 @@ import org.taperwright.workbench.desk.LibraryDesk;
  */
 @ServiceProvider(service = DeskProvider.class)
 public final class DeskProvider {
+    private static final Duration LOOK = Duration.ofSeconds(2);
+    private static final Duration FIRST_BACKUP = Duration.ofMinutes(2);
+    private static final Duration BACKUP = Duration.ofMinutes(30);
+
     private final CompletableFuture<Desk> desk = new CompletableFuture<>();
     private final CompletableFuture<String> refusal = new CompletableFuture<>();
     private final ExecutorService disk = Executors.newSingleThreadExecutor(new NamedThreads("library"));
     private final ExecutorService workers = Executors.newFixedThreadPool(
             Math.max(2, Runtime.getRuntime().availableProcessors()), new NamedThreads("work"));
+    private final ScheduledExecutorService times = Executors.newSingleThreadScheduledExecutor(new NamedThreads("watch"));
     private Optional<EditHistory> history = Optional.empty();
 
     /** The one provider of the running program. */
@@ -45,6 +57,19 @@ public final class DeskProvider {
     /** Calls back on the event thread, with the reason in plain words, if the library cannot be opened. */
     public void whenRefused(Consumer<String> user) {
         refusal.thenAcceptAsync(user, EventThread.INSTANCE);
+    }
+
+    /** The library's backups, which a library that cannot be opened is restored from. */
+    public Backups backups() {
+        Path library = LibraryPlace.file().toAbsolutePath();
+        return new Backups(
+                library, library.resolveSibling("backups"), JsonForms.forStore(), BackupPolicy.USUAL);
+    }
+
+    private static void tellIfRefused(BackupResult result) {
+        if (result instanceof BackupResult.Refused refused) {
+            Notices.warn("The library was not backed up", refused.fault().sentence());
+        }
     }
 
     /** Begins to open the library; returns at once. */
@@ -65,6 +90,8 @@ public final class DeskProvider {
                             "A thing in the library could not be read",
                             thing.id().value()));
             opening.onStoring(new StoringWatch(opening));
+            opening.watch(times, LOOK);
+            new TimedBackups(backups(), FIRST_BACKUP, BACKUP, times, Clock.systemUTC(), DeskProvider::tellIfRefused);
             keep(opening);
             EventThread.INSTANCE.execute(() -> lay(opening));
         } else if (result instanceof OpenResult.Refused refused) {
@@ -86,6 +113,7 @@ public final class DeskProvider {
 
     /** Stores what still waits and closes the library. */
     synchronized void close() {
+        times.shutdown();
         history.ifPresent(EditHistory::close);
         history = Optional.empty();
     }

@@ -32,6 +32,8 @@ final class StoringWatch implements Consumer<StoringEvent> {
             failing = false;
         } else if (event instanceof StoringEvent.Conflicting conflicting) {
             ask(conflicting);
+        } else if (event instanceof StoringEvent.LinkLost lost) {
+            Notices.warn("The library is out of reach", lost.reason() + ". Edits are kept until it can be reached again.");
         }
     }
 

@@ -42,6 +42,17 @@ class LibraryDeskTest {
     }
 
     @Test
+    void anEditThatCannotBeMadeIsSaidWhyAndChangesNothing() {
+        List<Change> nameless = DeskOnDisk.naming("");
+        assertThat(desk.tryEdit("Rename", nameless))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.where()).isEqualTo("name"));
+        assertThat(name(desk.snapshot())).isEqualTo("First");
+        assertThat(desk.tryEdit("Rename", DeskOnDisk.naming("Second"))).isEmpty();
+        assertThat(name(desk.snapshot())).isEqualTo("Second");
+    }
+
+    @Test
     void undoAndRedoWalkByName() {
         desk.edit("Rename to Second", DeskOnDisk.naming("Second"));
         assertThat(desk.nextUndo()).contains("Rename to Second");

@@ -18,6 +18,8 @@ public final class FormDifference {
     /** A longer stretch that differs, such as a traced outline, is told as one change. */
     private static final int LONGEST = 50;
 
+    private static final int LONGEST_SHOWN = 2000;
+
     private static final ThingId ANY = new ThingId("any");
 
     private final List<FieldChange> changes = new ArrayList<>();
@@ -44,10 +46,8 @@ public final class FormDifference {
         } else if (isList(before) && isList(after) || onlyOne(before, after, Node.ArrayNode.class)) {
             compareLists(path, items(before), items(after));
         } else {
-            Optional<String> was = before.map(FormDifference::shown);
-            Optional<String> is = after.map(FormDifference::shown);
-            if (!was.equals(is)) {
-                changes.add(new FieldChange(path, was, is));
+            if (!before.map(FormDifference::written).equals(after.map(FormDifference::written))) {
+                changes.add(new FieldChange(path, before.map(FormDifference::shown), after.map(FormDifference::shown)));
             }
         }
     }
@@ -122,7 +122,13 @@ public final class FormDifference {
         return "a list of " + items.size();
     }
 
+    /** As it is written, unless it is so long that nobody would read it, such as a picture. */
     private static String shown(Node node) {
+        String text = written(node);
+        return text.length() <= LONGEST_SHOWN ? text : text.length() + " characters";
+    }
+
+    private static String written(Node node) {
         if (node instanceof Node.TextNode text) {
             return text.value();
         }

@@ -10,6 +10,7 @@ import org.taperwright.library.exchange.form.RecordForm;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 import org.taperwright.library.store.SavedComparison;
+import org.taperwright.library.store.SavedFilter;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
@@ -43,6 +44,7 @@ record ThingForm<R extends Record>(ThingKind kind, Class<R> type, List<RecordFor
             case SEQUENCE -> only(kind, Sequence.class, SequenceForm.FORM);
             case KIT -> only(kind, Kit.class, KitForm.FORM);
             case COMPARISON -> only(kind, SavedComparison.class, ComparisonForm.FORM);
+            case FILTER -> only(kind, SavedFilter.class, FilterForm.FORM);
         };
     }
 

@@ -33,7 +33,7 @@ final class WindowForms {
 
     private WindowForms() {}
 
-    private static RecordForm<Window> range(String name, String explanation, Form<Double> number) {
+    static RecordForm<Window> range(String name, String explanation, Form<Double> number) {
         Field<Window, Double> least = required("least", number, "the smallest value, included", Window::least);
         Field<Window, Double> most = required("most", number, "the greatest value, included", Window::most);
         return new RecordForm<>(

@@ -194,6 +194,11 @@ public final class LibraryStore implements AutoCloseable {
         return inTransaction(handle -> Searches.find(handle, search));
     }
 
+    /** Checks every row, the past included; what {@link LibraryCheck} does for a file goes on from here. */
+    public CheckReport check() {
+        return inTransaction(handle -> new RowCheck(handle, forms, new CheckFindings()).run());
+    }
+
     /** A setting of the database, for tests. */
     String pragma(String name) {
         return inTransaction(handle ->

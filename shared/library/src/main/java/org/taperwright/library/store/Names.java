@@ -34,6 +34,9 @@ public final class Names {
         if (thing instanceof SavedComparison comparison) {
             return comparison.name();
         }
+        if (thing instanceof SavedFilter filter) {
+            return filter.name();
+        }
         throw new IllegalArgumentException("not a thing of the library: " + thing.getClass());
     }
 }

@@ -40,6 +40,9 @@ public record Reference(String where, ThingId to, ThingKind kind) {
             }
             references.add(new Reference("datum", comparison.datum(), ThingKind.DESIGN));
         }
+        if (thing instanceof SavedFilter saved) {
+            saved.filter().motor().ifPresent(id -> references.add(new Reference("motor", id, ThingKind.MOTOR)));
+        }
         return references;
     }
 

@@ -19,7 +19,7 @@ import org.taperwright.shaping.sequence.Sequence;
  * @param alloy identifier
  * @param motion word
  */
-record SearchColumns(
+public record SearchColumns(
         String text,
         Optional<Integer> size,
         Optional<Double> taper,
@@ -27,7 +27,8 @@ record SearchColumns(
         Optional<String> alloy,
         Optional<String> motion) {
 
-    static SearchColumns of(Record thing) {
+    /** The columns of a thing. */
+    public static SearchColumns of(Record thing) {
         if (thing instanceof Design design) {
             return of(design, design.name() + ' ' + design.note());
         }
@@ -62,6 +63,9 @@ record SearchColumns(
         }
         if (thing instanceof SavedComparison comparison) {
             return comparison.name() + ' ' + comparison.note();
+        }
+        if (thing instanceof SavedFilter filter) {
+            return filter.name() + ' ' + filter.note();
         }
         return Names.of(thing);
     }

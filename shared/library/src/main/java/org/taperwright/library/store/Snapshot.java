@@ -15,9 +15,6 @@ import org.taperwright.mechanics.design.ThingId;
  * that an edit of one thing costs little however many there are.
  */
 public final class Snapshot {
-    private static final Comparator<Entry> BY_NAME =
-            Comparator.comparing(Entry::name, String.CASE_INSENSITIVE_ORDER).thenComparing(Entry::id);
-
     private final long revision;
     private final SortedTree<ThingId, Entry> byId;
     private final Map<ThingKind, SortedTree<Entry, Entry>> byKind;
@@ -45,8 +42,8 @@ public final class Snapshot {
                 lists.computeIfAbsent(entry.kind(), kind -> new ArrayList<>()).add(entry));
         Map<ThingKind, SortedTree<Entry, Entry>> trees = new EnumMap<>(ThingKind.class);
         lists.forEach((kind, list) -> {
-            list.sort(BY_NAME);
-            trees.put(kind, SortedTree.ofSorted(BY_NAME, list, entry -> entry));
+            list.sort(Entry.BY_NAME);
+            trees.put(kind, SortedTree.ofSorted(Entry.BY_NAME, list, entry -> entry));
         });
         return trees;
     }
@@ -65,7 +62,7 @@ public final class Snapshot {
             things = things.with(entry.id(), entry);
             kinds.merge(
                     entry.kind(),
-                    SortedTree.<Entry, Entry>empty(BY_NAME).with(entry, entry),
+                    SortedTree.<Entry, Entry>empty(Entry.BY_NAME).with(entry, entry),
                     (all, one) -> all.with(entry, entry));
         }
         return new Snapshot(next, things, kinds);

@@ -17,7 +17,8 @@ public enum ThingKind {
     CANAL("canal", "Canals", Canal.class),
     SEQUENCE("sequence", "Sequences", Sequence.class),
     KIT("kit", "Kits", Kit.class),
-    COMPARISON("comparison", "Comparisons", SavedComparison.class);
+    COMPARISON("comparison", "Comparisons", SavedComparison.class),
+    FILTER("filter", "Filters", SavedFilter.class);
 
     private final String word;
     private final String heading;

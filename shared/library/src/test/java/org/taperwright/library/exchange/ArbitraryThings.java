@@ -8,7 +8,9 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.time.api.Dates;
+import org.taperwright.library.store.InstrumentFilter;
 import org.taperwright.library.store.SavedComparison;
+import org.taperwright.library.store.SavedFilter;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.FluteStation;
 import org.taperwright.mechanics.design.Making;
@@ -47,7 +49,8 @@ final class ArbitraryThings {
                 canal().map(Record.class::cast),
                 sequence().map(Record.class::cast),
                 ArbitraryKits.kit().map(Record.class::cast),
-                comparison().map(Record.class::cast));
+                comparison().map(Record.class::cast),
+                filter().map(Record.class::cast));
     }
 
     static Arbitrary<ThingId> id() {
@@ -59,6 +62,24 @@ final class ArbitraryThings {
                 .ofMaxLength(79);
         return Combinators.combine(Arbitraries.strings().alpha().ofLength(1), rest)
                 .as((first, others) -> new ThingId(first + others));
+    }
+
+    private static Arbitrary<SavedFilter> filter() {
+        Arbitrary<Window> range = Combinators.combine(
+                        Arbitraries.doubles().between(0, 5),
+                        Arbitraries.doubles().between(5, 10))
+                .as(Window::new);
+        Arbitrary<InstrumentFilter> filter = Combinators.combine(
+                        range.optional(),
+                        range.optional(),
+                        range.optional(),
+                        Arbitraries.of("square", "triangular").list().ofMaxSize(3),
+                        Arbitraries.of(Motion.values()).list().uniqueElements(),
+                        Arbitraries.of(true, false),
+                        id().optional())
+                .as((size, taper, length, families, motions, inStock, motor) ->
+                        new InstrumentFilter("", size, taper, length, families, List.of(), motions, inStock, motor));
+        return Combinators.combine(text(1, 60), filter, text(0, 60)).as(SavedFilter::new);
     }
 
     static Arbitrary<String> text(int least, int most) {

@@ -35,7 +35,8 @@ class PublishedSchemaTest {
 
     @TestFactory
     List<DynamicTest> eachGoldenFileFollowsItsSchema() {
-        return List.of("design", "instrument", "motor", "canal", "sequence", "kit", "comparison", "library").stream()
+        return List.of("design", "instrument", "motor", "canal", "sequence", "kit", "comparison", "filter", "library")
+                .stream()
                 .map(form -> DynamicTest.dynamicTest(
                         form,
                         () -> assertThat(Schemas.of(form).validate(golden(form), InputFormat.JSON))
@@ -73,6 +74,8 @@ class PublishedSchemaTest {
                 "kit | \"canals\": 2 | \"canals\": -2",
                 "kit | \"central\": 0.05, | ``",
                 "comparison | \"datum\": \"example-design\" | \"datum\": 1",
+                "filter | \"inStock\": true | \"inStock\": \"yes\"",
+                "filter | \"least\": 15, | ``",
                 "library | \"workingLengthMm\": 18.5 | \"workingLengthMm\": -18.5",
                 "library | \"things\" | \"thing\"",
             })

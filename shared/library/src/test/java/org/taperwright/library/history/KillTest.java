@@ -16,7 +16,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.taperwright.library.TestLibrary;
+import org.taperwright.library.exchange.JsonForms;
+import org.taperwright.library.store.CheckReport;
 import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.LibraryCheck;
 import org.taperwright.library.store.LibraryStore;
 import org.taperwright.library.store.Revision;
 import org.taperwright.library.store.Snapshot;
@@ -28,6 +31,8 @@ import org.taperwright.mechanics.design.ThingId;
  */
 class KillTest {
     private static final int KILLS = Integer.getInteger("kills", 10);
+    private static final int HUNDRED = 100;
+    private static final int IMPORT = 1500;
 
     private final long seed = System.nanoTime();
     private final Random random = new Random(seed);
@@ -37,37 +42,50 @@ class KillTest {
 
     @Test
     void aLibraryKilledWhileItIsEditedLosesNothingAcknowledged() throws Exception {
+        int stored = killedAgainAndAgain(KILLS, HUNDRED, 12);
+        assertThat(stored).as("edits between the kills").isGreaterThan(KILLS);
+    }
+
+    @Test
+    void aLibraryKilledWhileManyThingsAreImportedHasAllOrNoneOfThem() throws Exception {
+        killedAgainAndAgain(KILLS, IMPORT, EditingProgram.SEVENTH);
+    }
+
+    private int killedAgainAndAgain(int kills, int many, int mostEdits) throws Exception {
         Path file = folder.resolve("edited.db");
         int stored = 0;
-        for (int kill = 0; kill < KILLS; kill++) {
-            int acknowledged = Math.max(stored, killedWhileEditing(file));
-            stored = check(file, acknowledged, "kill " + kill + " of seed " + seed);
+        for (int kill = 0; kill < kills; kill++) {
+            int acknowledged = Math.max(stored, killedWhileEditing(file, many, mostEdits));
+            stored = check(file, many, acknowledged, "kill " + kill + " of seed " + seed);
         }
-        assertThat(stored).as("edits between the kills").isGreaterThan(KILLS);
+        CheckReport report = LibraryCheck.of(file, JsonForms.forStore());
+        assertThat(report.findings()).as("seed " + seed).isEmpty();
+        System.out.println(kills + " kills, " + stored + " edits, " + report.revisions() + " revisions: none lost");
+        return stored;
     }
 
     @Test
     void aLibraryKilledWhileItIsMadeOpensAfterwards() throws Exception {
         for (int kill = 0; kill < Math.max(4, KILLS / 4); kill++) {
             Path file = folder.resolve("made-" + kill + ".db");
-            Process program = start(file);
+            Process program = start(file, HUNDRED);
             Thread.sleep(200 + random.nextInt(1000));
-            check(file, acknowledgedBy(program), "kill " + kill + " of seed " + seed);
+            check(file, HUNDRED, acknowledgedBy(program), "kill " + kill + " of seed " + seed);
         }
     }
 
-    private int killedWhileEditing(Path file) throws Exception {
-        Process program = start(file);
+    private int killedWhileEditing(Path file, int many, int mostEdits) throws Exception {
+        Process program = start(file, many);
         assertThat(program.inputReader().readLine()).isEqualTo("ready");
         int read = 0;
-        for (int edits = random.nextInt(12); edits > 0; edits--) {
+        for (int edits = random.nextInt(mostEdits); edits > 0; edits--) {
             read = Integer.parseInt(program.inputReader().readLine());
         }
-        Thread.sleep(random.nextInt(60));
+        Thread.sleep(random.nextInt(80));
         return Math.max(read, acknowledgedBy(program));
     }
 
-    private static Process start(Path file) throws IOException {
+    private static Process start(Path file, int many) throws IOException {
         return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
@@ -75,7 +93,8 @@ class KillTest {
                         "-cp",
                         System.getProperty("java.class.path"),
                         EditingProgram.class.getName(),
-                        file.toString())
+                        file.toString(),
+                        String.valueOf(many))
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
     }
@@ -100,7 +119,7 @@ class KillTest {
         return last;
     }
 
-    private static int check(Path file, int acknowledged, String when) throws SQLException {
+    private static int check(Path file, int many, int acknowledged, String when) throws SQLException {
         try (LibraryStore store = TestLibrary.open(file)) {
             Snapshot snapshot = store.contents().snapshot();
             int stored = number(snapshot, EditingProgram.THREE.get(0));
@@ -109,7 +128,7 @@ class KillTest {
                     .as("one edit is whole, " + when)
                     .allSatisfy(id -> assertThat(number(snapshot, id)).isEqualTo(stored));
             int seventh = stored - stored % EditingProgram.SEVENTH;
-            assertThat(IntStream.range(0, EditingProgram.MANY))
+            assertThat(IntStream.range(0, many))
                     .as("many things in one edit, " + when)
                     .allSatisfy(i ->
                             assertThat(number(snapshot, EditingProgram.many(i))).isEqualTo(seventh));
