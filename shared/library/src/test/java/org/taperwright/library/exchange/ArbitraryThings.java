@@ -38,7 +38,7 @@ import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 
 /** Things of every kind within the limits of their forms, sensible or not. */
-final class ArbitraryThings {
+public final class ArbitraryThings {
     private ArbitraryThings() {}
 
     static Arbitrary<Record> any() {
@@ -164,7 +164,8 @@ final class ArbitraryThings {
                 .as((one, other) -> new Window(Math.min(one, other), Math.max(one, other)));
     }
 
-    private static Arbitrary<Instrument> instrument() {
+    /** Instruments. */
+    public static Arbitrary<Instrument> instrument() {
         Arbitrary<Instrument> plain = Combinators.combine(
                         text(1, 9),
                         text(0, 9),
@@ -220,7 +221,8 @@ final class ArbitraryThings {
         return Combinators.combine(window(3600), window(3600)).as(Reciprocation::new);
     }
 
-    private static Arbitrary<Motor> motor() {
+    /** Motors. */
+    public static Arbitrary<Motor> motor() {
         return Combinators.combine(
                         text(1, 9),
                         text(0, 9),

@@ -60,7 +60,7 @@ public final class JsonText {
         }
     }
 
-    private static JsonFactory factory(Limits limits) {
+    static JsonFactory factory(Limits limits) {
         return JsonFactory.builder()
                 .streamReadConstraints(StreamReadConstraints.builder()
                         .maxNestingDepth(limits.depth() + 2)

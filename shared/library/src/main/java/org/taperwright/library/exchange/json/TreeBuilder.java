@@ -21,6 +21,8 @@ final class TreeBuilder {
     private final StringBuilder path = new StringBuilder();
 
     private int values;
+    /** Where a part has to end, characters from the text's beginning. */
+    private long latestEnd = Long.MAX_VALUE;
 
     TreeBuilder(JsonParser parser, Limits limits, boolean places) {
         this.parser = parser;
@@ -37,8 +39,22 @@ final class TreeBuilder {
         return new JsonText.Parsed(faults.isEmpty() ? root : Optional.empty(), faults);
     }
 
+    /** The tree that begins at the parser's current token, a part of a larger text. */
+    JsonText.Parsed part() throws IOException {
+        latestEnd = parser.currentTokenLocation().getCharOffset() + limits.characters();
+        Optional<Node> root = value(1);
+        return new JsonText.Parsed(faults.isEmpty() ? root : Optional.empty(), faults);
+    }
+
     private Optional<Node> value(int depth) throws IOException {
         values++;
+        if (latestEnd < Long.MAX_VALUE && parser.currentTokenLocation().getCharOffset() > latestEnd) {
+            refuse(
+                    "file",
+                    "holds a thing of more than " + limits.characters() + " characters",
+                    "expected a smaller one");
+            return Optional.empty();
+        }
         if (values > limits.values()) {
             refuse("file", "holds more than " + limits.values() + " values", "expected fewer: split the file");
             return Optional.empty();

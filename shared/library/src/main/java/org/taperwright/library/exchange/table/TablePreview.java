@@ -13,6 +13,7 @@ import org.taperwright.library.exchange.csv.CsvLimits;
 import org.taperwright.library.exchange.csv.CsvReader;
 import org.taperwright.library.exchange.json.Place;
 import org.taperwright.library.exchange.json.PlacedFault;
+import org.taperwright.library.exchange.text.TextSource;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 
@@ -43,7 +44,7 @@ public sealed interface TablePreview {
      * @param rows how many rows to show
      */
     static TablePreview of(
-            TableSource source, TableKind kind, Optional<Charset> charset, ColumnMappings kept, Known known, int rows) {
+            TextSource source, TableKind kind, Optional<Charset> charset, ColumnMappings kept, Known known, int rows) {
         try (InputStream in = source.open()) {
             CsvBeginning.Seen seen = CsvBeginning.of(in, charset);
             if (seen instanceof CsvBeginning.Unreadable unreadable) {
@@ -63,7 +64,7 @@ public sealed interface TablePreview {
     }
 
     /** Looks at a table as a person says it is written and mapped. */
-    static TablePreview of(TableSource source, CsvFormat format, ColumnMapping mapping, Known known, int rows) {
+    static TablePreview of(TextSource source, CsvFormat format, ColumnMapping mapping, Known known, int rows) {
         List<TableRow> shown = new ArrayList<>();
         RowSink sink = new RowSink() {
             @Override
@@ -82,7 +83,7 @@ public sealed interface TablePreview {
                 : new Shown(format, mapping, shown);
     }
 
-    private static TableHeader.Found header(TableSource source, CsvFormat format) throws IOException {
+    private static TableHeader.Found header(TextSource source, CsvFormat format) throws IOException {
         try (CsvReader reader = new CsvReader(source.open(), format.charset(), format.delimiter(), CsvLimits.USUAL)) {
             return TableHeader.of(reader.next());
         }

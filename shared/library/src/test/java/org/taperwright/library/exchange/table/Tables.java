@@ -1,40 +1,25 @@
 package org.taperwright.library.exchange.table;
 
-import java.io.ByteArrayInputStream;
-import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.taperwright.library.exchange.Bytes;
 import org.taperwright.library.exchange.FileFault;
 import org.taperwright.library.exchange.csv.CsvFormat;
+import org.taperwright.library.exchange.text.TextSource;
 import org.taperwright.mechanics.work.Progress;
 
 /** Reads tables from texts, for tests. */
 final class Tables {
     private Tables() {}
 
-    static TableSource source(byte[] bytes) {
-        return new TableSource() {
-            @Override
-            public String name() {
-                return "t.csv";
-            }
-
-            @Override
-            public long size() {
-                return bytes.length;
-            }
-
-            @Override
-            public InputStream open() {
-                return new ByteArrayInputStream(bytes);
-            }
-        };
+    static TextSource source(byte[] bytes) {
+        return Bytes.source("t.csv", bytes);
     }
 
-    static TableSource source(String text) {
+    static TextSource source(String text) {
         return source(text.getBytes(StandardCharsets.UTF_8));
     }
 
@@ -42,7 +27,7 @@ final class Tables {
         return preview(source(text), Optional.empty());
     }
 
-    static TablePreview preview(TableSource source, Optional<Charset> charset) {
+    static TablePreview preview(TextSource source, Optional<Charset> charset) {
         return TablePreview.of(source, TableKind.INSTRUMENTS, charset, ColumnMappings.NONE, Known.NOTHING, 20);
     }
 
