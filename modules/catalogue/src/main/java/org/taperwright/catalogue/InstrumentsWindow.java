@@ -24,7 +24,7 @@ public final class InstrumentsWindow extends WorkbenchWindow {
                 "InstrumentsWindow",
                 "Instruments",
                 "All instruments as a table: filter, enter, drag into a sequence",
-                EnumSet.of(ThingKind.INSTRUMENT));
+                EnumSet.of(ThingKind.INSTRUMENT, ThingKind.FILTER));
     }
 
     @Override

@@ -94,11 +94,15 @@ final class DuplicatesPanel extends JPanel {
 
     private void look() {
         Snapshot library = desk.snapshot();
-        desk.compute(this, "Looking for duplicates", progress -> Duplicates.in(catalogue(library)).all(), outcome -> {
-            if (outcome instanceof Outcome.Current<List<Likeness>> current) {
-                show(current.value());
-            }
-        });
+        desk.compute(
+                this,
+                "Looking for duplicates",
+                progress -> Duplicates.in(catalogue(library)).all(),
+                outcome -> {
+                    if (outcome instanceof Outcome.Current<List<Likeness>> current) {
+                        show(current.value());
+                    }
+                });
     }
 
     private static Map<ThingId, Instrument> catalogue(Snapshot library) {

@@ -7,14 +7,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.InstrumentFilter;
+import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.mechanics.section.SectionFamily;
+import org.taperwright.mechanics.section.Sections;
+import org.taperwright.shaping.instrument.Window;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.RowLabel;
 import org.taperwright.workbench.ui.ShrinkingRow;
@@ -26,11 +33,10 @@ final class FilterBar extends JPanel {
     private final ChoiceField<Optional<Double>> taper = choice("taper", "Taper", "any taper", Shown::taper);
     private final ChoiceField<Optional<Double>> length = choice("length", "Length", "any length", Shown::mm);
     private final ChoiceField<Optional<String>> section =
-            choice("section", "Section", "any section", Function.identity());
-    private final ChoiceField<Optional<String>> alloy = choice("alloy", "Alloy", "any alloy", Function.identity());
+            choice("section", "Section", "any section", FilterBar::section);
+    private final ChoiceField<Optional<String>> alloy = choice("alloy", "Alloy", "any alloy", FilterBar::alloy);
     private final ChoiceField<Optional<Motion>> motion = choice("motion", "Motion", "any motion", Motion::word);
-    private final ChoiceField<StockFilter> stock =
-            new ChoiceField<>("filter.stock", "Stock", List.of(StockFilter.values()), StockFilter::word);
+    private final JCheckBox stock = new JCheckBox("In stock");
     private final ChoiceField<Optional<Entry>> motor = choice("motor", "Motor", "any motor", Entry::name);
     private final JButton clear = new JButton("Clear");
     private transient Runnable changed = () -> {};
@@ -48,7 +54,10 @@ final class FilterBar extends JPanel {
         sizes.getDocument().addDocumentListener(new Typing());
         motor.setToolTipText("Only instruments whose stated speed, torque, motion and angles this motor can be set to");
         motion.setChoices(optional(List.of(Motion.values())));
-        stock.setValue(StockFilter.ANY);
+        stock.setName("filter.stock");
+        stock.setOpaque(false);
+        stock.setToolTipText(
+                "Only instruments of which some lie in the drawer; the word low finds those below their level");
         clear.setName("filter.clear");
         clear.setToolTipText("Lets everything through again");
         clear.addActionListener(event -> {
@@ -60,7 +69,7 @@ final class FilterBar extends JPanel {
         listen(section);
         listen(alloy);
         listen(motion);
-        stock.onCommit(any -> changed());
+        stock.addActionListener(event -> changed());
         motor.onCommit(chosen -> {
             wantedMotor = chosen.map(Entry::id);
             changed();
@@ -108,7 +117,7 @@ final class FilterBar extends JPanel {
         quiet = true;
         offer(taper, choices.tapers());
         offer(length, choices.lengthsMm());
-        offer(section, choices.sections());
+        offer(section, choices.families());
         offer(alloy, choices.alloys());
         List<Optional<Entry>> motors = optional(choices.motors());
         motor.setChoices(motors);
@@ -141,32 +150,39 @@ final class FilterBar extends JPanel {
         return index < 0 ? Optional.empty() : field.getItemAt(index);
     }
 
+    private static String section(String family) {
+        return Sections.family(family).map(SectionFamily::label).orElse(family);
+    }
+
+    private static String alloy(String id) {
+        return Alloys.find(id).map(Alloy::label).orElse(id);
+    }
+
     /** The filter chosen, with these words. */
     InstrumentFilter filter(String words) {
-        SizesEntry read = SizesEntry.range(sizes.getText());
+        List<Integer> ends = SizesEntry.range(sizes.getText()).sizes();
         return new InstrumentFilter(
                 words,
-                read.sizes().stream().min(Integer::compare),
-                read.sizes().stream().max(Integer::compare),
-                chosen(taper),
-                chosen(length),
-                chosen(section),
-                chosen(alloy),
-                chosen(motion),
-                stock.getItemAt(Math.max(0, stock.getSelectedIndex())),
+                ends.isEmpty() ? Optional.empty() : Optional.of(new Window(ends.get(0), ends.get(1))),
+                chosen(taper).map(value -> new Window(value, value)),
+                chosen(length).map(value -> new Window(value, value)),
+                chosen(section).stream().toList(),
+                chosen(alloy).stream().toList(),
+                chosen(motion).stream().toList(),
+                stock.isSelected(),
                 wantedMotor);
     }
 
-    /** Shows a filter without telling anyone. */
+    /** Shows a filter without telling anyone; of several choices in one field, the first. */
     void show(InstrumentFilter filter) {
         quiet = true;
-        sizes.setText(text(filter));
-        show(taper, filter.taper());
-        show(length, filter.lengthMm());
-        show(section, filter.section());
-        show(alloy, filter.alloy());
-        show(motion, filter.motion());
-        stock.setValue(filter.stock());
+        sizes.setText(filter.size().map(FilterBar::text).orElse(""));
+        show(taper, filter.taper().map(Window::least));
+        show(length, filter.lengthMm().map(Window::least));
+        show(section, filter.families().stream().findFirst());
+        show(alloy, filter.alloys().stream().findFirst());
+        show(motion, filter.motions().stream().findFirst());
+        stock.setSelected(filter.inStock());
         wantedMotor = filter.motor();
         for (int i = 0; i < motor.getItemCount(); i++) {
             if (motor.getItemAt(i).map(Entry::id).equals(wantedMotor)) {
@@ -188,13 +204,10 @@ final class FilterBar extends JPanel {
         field.setValue(value);
     }
 
-    private static String text(InstrumentFilter filter) {
-        if (filter.leastSize().isEmpty() || filter.mostSize().isEmpty()) {
-            return "";
-        }
-        int least = filter.leastSize().get();
-        int most = filter.mostSize().get();
-        return least == most ? Integer.toString(least) : least + "–" + most;
+    private static String text(Window range) {
+        String least = Shown.number(range.least(), 0, 0);
+        String most = Shown.number(range.most(), 0, 0);
+        return least.equals(most) ? least : least + "–" + most;
     }
 
     /** Tells of every change of the sizes. */

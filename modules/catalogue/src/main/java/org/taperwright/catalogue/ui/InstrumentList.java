@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import javax.swing.RowSorter.SortKey;
 import javax.swing.SortOrder;
+import org.taperwright.library.store.InstrumentFilter;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.mechanics.design.ThingId;
 

@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 import javax.swing.RowSorter.SortKey;
 import javax.swing.SortOrder;
 import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.InstrumentFilter;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
@@ -135,17 +135,17 @@ record InstrumentListing(InstrumentList before, Snapshot snapshot, List<SortKey>
     }
 
     private int[] shown(List<InstrumentRow> rows, int[] sorted, Progress progress) {
-        if (filter.none()) {
+        if (RowMatch.all(filter)) {
             return sorted;
         }
-        Predicate<InstrumentRow> test = filter.in(snapshot);
+        RowMatch match = new RowMatch(filter, snapshot);
         int[] through = new int[sorted.length];
         int count = 0;
         for (int i = 0; i < sorted.length; i++) {
             if (i % BETWEEN_CHECKS == 0) {
                 progress.check();
             }
-            if (test.test(rows.get(sorted[i]))) {
+            if (match.test(rows.get(sorted[i]))) {
                 through[count++] = sorted[i];
             }
         }

@@ -8,6 +8,8 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import org.taperwright.library.store.InstrumentFilter;
+import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.ui.ShrinkingRow;
 import org.taperwright.workbench.ui.Spacing;
 
@@ -22,7 +24,7 @@ final class InstrumentSearch extends JPanel {
     private final JPanel buttons = new JPanel(new ShrinkingRow(Spacing.NEAR));
     private transient Runnable changed = () -> {};
 
-    InstrumentSearch(Preferences settings, JLabel count) {
+    InstrumentSearch(Desk desk, Preferences settings, JLabel count) {
         super(new BorderLayout(Spacing.NEAR, Spacing.NEAR));
         setOpaque(false);
         more.setName("filter.more");
@@ -39,7 +41,7 @@ final class InstrumentSearch extends JPanel {
         buttons.setOpaque(false);
         buttons.add(count);
         buttons.add(more);
-        buttons.add(new SavedFilterButton(new SavedFilters(settings), this::filter, kept -> {
+        buttons.add(new SavedFilterButton(desk, this::filter, kept -> {
             show(kept);
             changed();
         }));
@@ -68,7 +70,7 @@ final class InstrumentSearch extends JPanel {
     }
 
     private void changed() {
-        int count = filter().conditions();
+        int count = RowMatch.conditions(filter());
         more.setText(count == 0 ? "Filters" : "Filters (" + count + ")");
         changed.run();
     }
@@ -81,9 +83,9 @@ final class InstrumentSearch extends JPanel {
     /** Shows a filter. */
     void show(InstrumentFilter filter) {
         conditions.show(filter);
-        words.setText(filter.text());
+        words.setText(filter.words());
         changed();
-        if (filter.conditions() > 0 && !more.isSelected()) {
+        if (RowMatch.conditions(filter) > 0 && !more.isSelected()) {
             more.doClick();
         }
     }

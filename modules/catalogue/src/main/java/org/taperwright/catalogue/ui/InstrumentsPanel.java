@@ -15,6 +15,8 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import org.taperwright.catalogue.ui.entry.InstrumentPane;
+import org.taperwright.library.store.InstrumentFilter;
+import org.taperwright.library.store.SavedFilter;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Outcome;
@@ -36,7 +38,6 @@ public final class InstrumentsPanel extends JPanel {
     private static final double TABLES_SHARE = 0.72;
 
     private final transient Desk desk;
-    private final transient Preferences settings;
     private final InstrumentTableModel model = new InstrumentTableModel();
     private final transient InstrumentSorter sorter = new InstrumentSorter(model);
     private final InstrumentTable table = new InstrumentTable(model, sorter);
@@ -58,10 +59,9 @@ public final class InstrumentsPanel extends JPanel {
     public InstrumentsPanel(Desk desk, Preferences settings) {
         super(new BorderLayout());
         this.desk = desk;
-        this.settings = settings;
         setName("instrumentsPanel");
         LibraryEdits edits = new LibraryEdits(desk);
-        search = new InstrumentSearch(settings, count);
+        search = new InstrumentSearch(desk, settings, count);
         entry = new SeriesBar(desk, model::list, this::enter);
         pane = new InstrumentPane(desk);
         table.onOpen(desk::open);
@@ -130,7 +130,6 @@ public final class InstrumentsPanel extends JPanel {
             @Override
             public void actionPerformed(ActionEvent event) {
                 search.show(InstrumentFilter.ALL);
-                relist();
             }
         };
     }
@@ -202,6 +201,7 @@ public final class InstrumentsPanel extends JPanel {
     }
 
     private void follow(ThingId id) {
+        desk.snapshot().thing(id, SavedFilter.class).ifPresent(saved -> search.show(saved.filter()));
         if (model.list().place(id).isPresent()
                 && table.getSelectedRowCount() <= 1
                 && !table.selectedThings().contains(id)) {

@@ -15,6 +15,7 @@ import javax.swing.SortOrder;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.InstrumentFilter;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Progress;
@@ -70,7 +71,7 @@ class InstrumentListingTest {
 
     @Test
     void a_filter_lets_through_exactly_the_rows_in_which_every_word_occurs_in_the_same_order() {
-        InstrumentList narrowed = filtered(InstrumentFilter.ALL.withText("  STAINLESS white "));
+        InstrumentList narrowed = filtered(InstrumentFilter.ALL.withWords("  STAINLESS white "));
 
         assertThat(shown(narrowed))
                 .isEqualTo(shown(all).stream()
@@ -81,40 +82,29 @@ class InstrumentListingTest {
 
     @Test
     void conditions_must_all_hold() {
-        InstrumentList narrowed = filtered(SavedFilters.read("from=20&to=30&taper=0.02&length=25.0&motion=FILING")
-                .orElseThrow());
+        InstrumentFilter middle = InstrumentFilter.ALL
+                .withSize(Optional.of(new Window(20, 30)))
+                .withTaper(Optional.of(new Window(0.02, 0.02)));
 
-        assertThat(shown(narrowed))
+        assertThat(shown(filtered(middle)))
                 .isNotEmpty()
                 .allMatch(row -> List.of(20, 25).contains(row.designation().size()));
-        assertThat(shown(filtered(SavedFilters.read("stock=IN_STOCK").orElseThrow())))
-                .isEmpty();
+        assertThat(shown(filtered(middle.withInStock(true)))).isEmpty();
     }
 
     @Test
     void a_motor_lets_through_only_what_it_can_drive() {
         // the rotary file's maker states 250 to 400 rpm
-        assertThat(shown(filtered(SavedFilters.read("motor=quick").orElseThrow())))
+        assertThat(shown(filtered(InstrumentFilter.ALL.withMotor(Optional.of(new ThingId("quick"))))))
                 .extracting(row -> row.instrument().name())
                 .containsExactly("Fen rotary 25");
-        assertThat(shown(filtered(SavedFilters.read("motor=slow").orElseThrow())))
+        assertThat(shown(filtered(InstrumentFilter.ALL.withMotor(Optional.of(new ThingId("slow"))))))
                 .isEmpty();
     }
 
     @Test
-    void a_saved_filter_reads_as_it_was_written() {
-        InstrumentFilter filter = SavedFilters.read(
-                        "text=a+%26+b%3Dc&from=15&to=40&taper=0.04&alloy=x&stock=LOW&motor=m-1")
-                .orElseThrow();
-
-        assertThat(filter.text()).isEqualTo("a & b=c");
-        assertThat(SavedFilters.read(SavedFilters.written(filter))).contains(filter);
-        assertThat(SavedFilters.read("taper=wide")).isEmpty();
-    }
-
-    @Test
     void places_and_rows_find_each_other() {
-        InstrumentList narrowed = filtered(InstrumentFilter.ALL.withText("25"));
+        InstrumentList narrowed = filtered(InstrumentFilter.ALL.withWords("25"));
 
         for (int place = 0; place < narrowed.shown().length; place++) {
             assertThat(narrowed.places()[narrowed.shown()[place]]).isEqualTo(place);

@@ -150,6 +150,21 @@ class InstrumentsPanelTest {
     }
 
     @Test
+    void a_filter_is_kept_in_the_library_by_name_and_shown_again() throws InterruptedException {
+        type("filter.sizes", "20–30");
+        SavedFilterButton saved = (SavedFilterButton) Panels.find(panel, "filter.saved");
+        Panels.perform(desk, () -> saved.keep("Middle sizes"));
+        type("filter.sizes", "");
+
+        assertThat(desk.nextUndo()).contains("Save filter Middle sizes");
+        assertThat(names()).hasSize(3);
+
+        Panels.perform(desk, () -> ((AbstractButton) saved.menu().getComponent(0)).doClick());
+        assertThat(names()).containsExactly("K-type file 25", "Fen rotary 25");
+        assertThat(Panels.find(panel, "filter.more")).hasFieldOrPropertyWithValue("text", "Filters (1)");
+    }
+
+    @Test
     void columns_are_chosen_and_remembered() throws InterruptedException {
         JTable first = table();
         Panels.perform(desk, () -> ChosenColumns.on(first, settings).show(InstrumentColumn.LOT, true));

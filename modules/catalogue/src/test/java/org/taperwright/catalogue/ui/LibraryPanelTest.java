@@ -60,7 +60,8 @@ class LibraryPanelTest {
                         "Sequences",
                         "Kits",
                         "Comparisons",
-                        "One against itself");
+                        "One against itself",
+                        "Filters");
     }
 
     @Test
@@ -71,7 +72,7 @@ class LibraryPanelTest {
 
         type("");
 
-        assertThat(rows()).hasSize(12);
+        assertThat(rows()).hasSize(13);
     }
 
     @Test

@@ -80,7 +80,8 @@ final class CardPane extends JPanel {
     private void save() {
         JFileChooser chooser = new JFileChooser();
         chooser.setFileFilter(new FileNameExtensionFilter("HTML page", "html"));
-        chooser.setSelectedFile(new File(title.replaceAll("[^A-Za-z0-9._ -]", " ").strip() + ".html"));
+        chooser.setSelectedFile(
+                new File(title.replaceAll("[^A-Za-z0-9._ -]", " ").strip() + ".html"));
         if (chooser.showSaveDialog(this) != JFileChooser.APPROVE_OPTION) {
             return;
         }

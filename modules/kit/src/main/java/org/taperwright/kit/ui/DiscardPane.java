@@ -59,7 +59,12 @@ final class DiscardPane extends JPanel {
         byRow = List.copyOf(items);
         String remarks = discard.remarks().isEmpty()
                 ? ""
-                : " Not checked: " + String.join("; ", discard.remarks().stream().map(each -> each.what()).toList()) + ".";
+                : " Not checked: "
+                        + String.join(
+                                "; ",
+                                discard.remarks().stream()
+                                        .map(each -> each.what())
+                                        .toList()) + ".";
         list.show(
                 (rows.isEmpty()
                                 ? "No rule would have a piece discarded. That does not say that it may be used: look at each "

@@ -55,18 +55,19 @@ final class KitEdits {
 
     void rename(String name) {
         if (!name.isBlank()) {
-            change("Name of the kit to " + name, kit -> new Kit(name, kit.purpose(), kit.motor(), kit.pieces(), kit.note()));
+            change(
+                    "Name of the kit to " + name,
+                    kit -> new Kit(name, kit.purpose(), kit.motor(), kit.pieces(), kit.note()));
         }
     }
 
     void purpose(String purpose) {
-        change(
-                "Purpose of " + name(),
-                kit -> new Kit(kit.name(), purpose, kit.motor(), kit.pieces(), kit.note()));
+        change("Purpose of " + name(), kit -> new Kit(kit.name(), purpose, kit.motor(), kit.pieces(), kit.note()));
     }
 
     void motor(Optional<ThingId> motor) {
-        String words = motor.flatMap(id -> desk.snapshot().entry(id)).map(Entry::name).orElse("none");
+        String words =
+                motor.flatMap(id -> desk.snapshot().entry(id)).map(Entry::name).orElse("none");
         change(
                 "Motor of " + name() + " to " + words,
                 kit -> new Kit(kit.name(), kit.purpose(), motor, kit.pieces(), kit.note()));
@@ -93,7 +94,10 @@ final class KitEdits {
                 Kit filled = kit;
                 for (ThingId id : instruments) {
                     filled = Kits.added(
-                            filled, id, desk.snapshot().thing(id, Instrument.class).orElseThrow(), 1);
+                            filled,
+                            id,
+                            desk.snapshot().thing(id, Instrument.class).orElseThrow(),
+                            1);
                 }
                 return filled;
             });
@@ -104,7 +108,8 @@ final class KitEdits {
     /** Logs a use of today; what is impossible about it when it was not logged, and what is unusual when it was. */
     List<Fault> use(List<String> pieces, int canals, Optional<ThingId> sequence) {
         Use use = new Use(LocalDate.now(), canals, sequence, Optional.empty(), "");
-        List<Fault> faults = kit().map(kit -> Kits.faults(kit, pieces, use, LocalDate.now())).orElse(List.of());
+        List<Fault> faults =
+                kit().map(kit -> Kits.faults(kit, pieces, use, LocalDate.now())).orElse(List.of());
         if (faults.stream().noneMatch(fault -> fault.weight() == Fault.Weight.IMPOSSIBLE)) {
             change("Log a use of " + counted(pieces), kit -> Kits.used(kit, pieces, use));
         }
@@ -148,7 +153,8 @@ final class KitEdits {
         change("Replace " + counted(pieces), kit -> {
             Kit replaced = kit;
             for (String piece : pieces) {
-                Optional<Piece> old = kit.piece(piece).filter(each -> each.discarded().isPresent());
+                Optional<Piece> old =
+                        kit.piece(piece).filter(each -> each.discarded().isPresent());
                 Optional<Instrument> entry =
                         old.flatMap(each -> desk.snapshot().thing(each.instrument(), Instrument.class));
                 if (entry.isPresent()) {

@@ -134,12 +134,15 @@ public final class KitPanel extends JPanel {
         coverage.show(reading);
         motors.show(reading);
         card.show(reading);
-        tabs.setTitleAt(1, counted("To discard", reading.card().discard().items().size()));
+        tabs.setTitleAt(
+                1, counted("To discard", reading.card().discard().items().size()));
         tabs.setTitleAt(
                 2,
                 counted(
                         "To order",
-                        reading.orders().stream().mapToInt(order -> order.lines().size()).sum()));
+                        reading.orders().stream()
+                                .mapToInt(order -> order.lines().size())
+                                .sum()));
     }
 
     private static String counted(String words, int count) {

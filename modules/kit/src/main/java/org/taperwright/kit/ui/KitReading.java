@@ -60,8 +60,8 @@ record KitReading(
                 .flatMap(sequence -> sequence.steps().stream())
                 .map(Step::instrument)
                 .forEach(each -> keep(each, instruments, concerned));
-        KitCard card = KitCards.of(
-                kit, concerned, motors, sequences, DiscardRules.all(DiscardRules.USUAL_LIFE_SHARE), today);
+        KitCard card =
+                KitCards.of(kit, concerned, motors, sequences, DiscardRules.all(DiscardRules.USUAL_LIFE_SHARE), today);
         progress.check();
         List<Kit> kits = library.ofKind(ThingKind.KIT).stream()
                 .map(entry -> (Kit) entry.thing())
@@ -95,13 +95,15 @@ record KitReading(
     private static Map<Coverages.Extent, List<String>> wanted(
             Map<ThingId, Sequence> sequences, Map<ThingId, Instrument> catalogue) {
         Map<Coverages.Extent, List<String>> wanted = new TreeMap<>();
-        sequences.values().forEach(sequence -> sequence.steps().stream()
-                .map(step -> catalogue.get(step.instrument()))
-                .filter(java.util.Objects::nonNull)
-                .map(Extents::of)
-                .distinct()
-                .forEach(extent ->
-                        wanted.computeIfAbsent(extent, each -> new ArrayList<>()).add(sequence.name())));
+        sequences
+                .values()
+                .forEach(sequence -> sequence.steps().stream()
+                        .map(step -> catalogue.get(step.instrument()))
+                        .filter(java.util.Objects::nonNull)
+                        .map(Extents::of)
+                        .distinct()
+                        .forEach(extent -> wanted.computeIfAbsent(extent, each -> new ArrayList<>())
+                                .add(sequence.name())));
         return wanted;
     }
 

@@ -57,7 +57,9 @@ final class MotorPane extends JPanel {
 
     private static List<String> row(MotorChoice choice, KitReading reading) {
         int all = choice.fits().size();
-        String own = reading.kit().motor().equals(Optional.of(choice.motor())) ? choice.name() + " (the kit's)" : choice.name();
+        String own = reading.kit().motor().equals(Optional.of(choice.motor()))
+                ? choice.name() + " (the kit's)"
+                : choice.name();
         return List.of(
                 own,
                 all - choice.missing().size() + " of " + all,
@@ -96,8 +98,9 @@ final class MotorPane extends JPanel {
     private static String settings(MotorFit fit) {
         List<String> parts = new ArrayList<>();
         fit.speedRpm().ifPresent(speed -> parts.add(range(speed, Shown.rpm(speed.least()), Shown.rpm(speed.most()))));
-        fit.torqueNmm().ifPresent(torque ->
-                parts.add(range(torque, Shown.torque(torque.least()), Shown.torque(torque.most()))));
+        fit.torqueNmm()
+                .ifPresent(
+                        torque -> parts.add(range(torque, Shown.torque(torque.least()), Shown.torque(torque.most()))));
         return String.join(", ", parts);
     }
 

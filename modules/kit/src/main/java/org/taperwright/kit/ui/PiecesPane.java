@@ -69,9 +69,9 @@ final class PiecesPane extends JPanel {
         menu();
         JButton add = new JButton("Add from the catalogue");
         add.setName("kit.add");
-        add.setToolTipText("Adds a piece of the instrument selected in the Instruments window; dragging it here does too");
-        add.addActionListener(event ->
-                desk.selected(ThingKind.INSTRUMENT).ifPresent(id -> edits.add(List.of(id))));
+        add.setToolTipText(
+                "Adds a piece of the instrument selected in the Instruments window; dragging it here does too");
+        add.addActionListener(event -> desk.selected(ThingKind.INSTRUMENT).ifPresent(id -> edits.add(List.of(id))));
         JPanel top = new JPanel(new BorderLayout(Spacing.NEAR, Spacing.TIGHT));
         buttons.setOpaque(false);
         top.setOpaque(false);
@@ -125,7 +125,8 @@ final class PiecesPane extends JPanel {
             }
         };
         JButton button = new JButton(run);
-        button.setName("kit." + words.replace("…", "").toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        button.setName("kit."
+                + words.replace("…", "").toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
         button.setToolTipText(explanation);
         onSelection.add(button);
         buttons.add(button);
@@ -179,8 +180,8 @@ final class PiecesPane extends JPanel {
     }
 
     private void discard(List<String> pieces) {
-        Object reason = JOptionPane.showInputDialog(
-                this, "Why?", "Discard", JOptionPane.PLAIN_MESSAGE, null, null, "Worn");
+        Object reason =
+                JOptionPane.showInputDialog(this, "Why?", "Discard", JOptionPane.PLAIN_MESSAGE, null, null, "Worn");
         if (reason != null && !reason.toString().isBlank()) {
             edits.discard(pieces, reason.toString().strip());
         }

@@ -164,7 +164,8 @@ final class PiecesTable extends JTable {
         public Object getValueAt(int row, int column) {
             Piece piece = pieces.get(row);
             return switch (Column.values()[column]) {
-                case SIZE -> entry(piece).map(each -> Designation.of(each).text()).orElse("not in the catalogue");
+                case SIZE ->
+                    entry(piece).map(each -> Designation.of(each).text()).orElse("not in the catalogue");
                 case PIECE -> piece.id();
                 case INSTRUMENT -> piece.designation();
                 case LOT -> piece.lot();
@@ -252,9 +253,8 @@ final class PiecesTable extends JTable {
             spent = piece.lifeSpent();
             setBorder(Spacing.around(0, Spacing.TIGHT));
             int without = piece.usesWithoutEstimate();
-            setToolTipText(
-                    "Estimate with its band; an instrument may break with any share of it left."
-                            + (without == 0 ? "" : " " + without + " of " + piece.uses() + " uses are not in it."));
+            setToolTipText("Estimate with its band; an instrument may break with any share of it left."
+                    + (without == 0 ? "" : " " + without + " of " + piece.uses() + " uses are not in it."));
             if (!selected) {
                 setForeground(spent.isPresent() ? PiecesTable.this.getForeground() : Ink.quiet());
             }

@@ -81,7 +81,8 @@ class KitPanelTest {
     }
 
     @Test
-    void the_last_use_allowed_puts_a_piece_on_the_discard_list_and_discarding_it_says_why() throws InterruptedException {
+    void the_last_use_allowed_puts_a_piece_on_the_discard_list_and_discarding_it_says_why()
+            throws InterruptedException {
         // three uses are allowed and three are logged; the other file is bent
         assertThat(column("kit.discards", 0)).contains("fen25-1", "fen25-2").doesNotContain("k15-1");
 
@@ -111,8 +112,7 @@ class KitPanelTest {
     @Test
     void instruments_dropped_become_pieces_with_the_lot_of_the_catalogue() throws InterruptedException {
         ThingTransfer dragged = new ThingTransfer(List.of(SampleKit.LARGE, SampleKit.HAND));
-        perform(() -> table()
-                .getTransferHandler()
+        perform(() -> table().getTransferHandler()
                 .importData(new javax.swing.TransferHandler.TransferSupport(table(), dragged)));
 
         assertThat(desk.nextUndo()).contains("Add 2 pieces to Chair 2");
@@ -142,7 +142,9 @@ class KitPanelTest {
             return Optional.empty();
         });
 
-        assertThat(Files.readString(file)).startsWith("<!DOCTYPE html>").contains("Chair 2", "licensed clinical judgement");
+        assertThat(Files.readString(file))
+                .startsWith("<!DOCTYPE html>")
+                .contains("Chair 2", "licensed clinical judgement");
     }
 
     @Test

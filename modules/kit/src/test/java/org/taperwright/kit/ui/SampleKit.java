@@ -87,7 +87,8 @@ final class SampleKit {
                 torque,
                 uses,
                 "");
-        Supply supply = Supply.NONE.withSupplier("Heron Dental Supply").withStock(1).withReorderLevel(size == 15 ? 6 : 0);
+        Supply supply =
+                Supply.NONE.withSupplier("Heron Dental Supply").withStock(1).withReorderLevel(size == 15 ? 6 : 0);
         return plain.draft().supply(supply).instrument();
     }
 
@@ -98,11 +99,21 @@ final class SampleKit {
     private static Piece piece(
             String id, ThingId instrument, String name, int uses, Optional<LifeSpent> each, List<Damage> seen) {
         List<Use> log = java.util.stream.IntStream.range(0, uses)
-                .mapToObj(use -> new Use(
-                        DAY.plusDays(use), 2, Optional.of(SEQUENCE), use == 0 ? each : Optional.empty(), ""))
+                .mapToObj(use ->
+                        new Use(DAY.plusDays(use), 2, Optional.of(SEQUENCE), use == 0 ? each : Optional.empty(), ""))
                 .toList();
         return new Piece(
-                id, instrument, name, "L-1", Optional.of(LocalDate.of(2030, 1, 31)), 0, uses, Optional.empty(), seen,
-                Optional.empty(), log, "");
+                id,
+                instrument,
+                name,
+                "L-1",
+                Optional.of(LocalDate.of(2030, 1, 31)),
+                0,
+                uses,
+                Optional.empty(),
+                seen,
+                Optional.empty(),
+                log,
+                "");
     }
 }

@@ -41,7 +41,8 @@ public final class DeskProvider {
     private final ExecutorService disk = Executors.newSingleThreadExecutor(new NamedThreads("library"));
     private final ExecutorService workers = Executors.newFixedThreadPool(
             Math.max(2, Runtime.getRuntime().availableProcessors()), new NamedThreads("work"));
-    private final ScheduledExecutorService times = Executors.newSingleThreadScheduledExecutor(new NamedThreads("watch"));
+    private final ScheduledExecutorService times =
+            Executors.newSingleThreadScheduledExecutor(new NamedThreads("watch"));
     private Optional<EditHistory> history = Optional.empty();
 
     /** The one provider of the running program. */
@@ -62,8 +63,7 @@ public final class DeskProvider {
     /** The library's backups, which a library that cannot be opened is restored from. */
     public Backups backups() {
         Path library = LibraryPlace.file().toAbsolutePath();
-        return new Backups(
-                library, library.resolveSibling("backups"), JsonForms.forStore(), BackupPolicy.USUAL);
+        return new Backups(library, library.resolveSibling("backups"), JsonForms.forStore(), BackupPolicy.USUAL);
     }
 
     private static void tellIfRefused(BackupResult result) {

@@ -33,7 +33,8 @@ final class StoringWatch implements Consumer<StoringEvent> {
         } else if (event instanceof StoringEvent.Conflicting conflicting) {
             ask(conflicting);
         } else if (event instanceof StoringEvent.LinkLost lost) {
-            Notices.warn("The library is out of reach", lost.reason() + ". Edits are kept until it can be reached again.");
+            Notices.warn(
+                    "The library is out of reach", lost.reason() + ". Edits are kept until it can be reached again.");
         }
     }
 

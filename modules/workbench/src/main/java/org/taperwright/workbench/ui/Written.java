@@ -49,6 +49,14 @@ public record Written<T>(Function<String, Optional<T>> reading, Function<T, Stri
                 "a range in " + shown.symbol() + " such as 2–4" + NOT_STATED);
     }
 
+    /** As {@link #window}, but never none. */
+    public static Written<Window> range(Unit shown, Unit kept) {
+        return new Written<>(
+                text -> readWindow(text.strip(), shown, kept),
+                window -> write(window, shown, kept),
+                "a range in " + shown.symbol() + " such as 2–4");
+    }
+
     private static <T> Optional<Optional<T>> orNone(String text, Function<String, Optional<T>> reading) {
         return text.isBlank()
                 ? Optional.of(Optional.empty())
