@@ -3,6 +3,7 @@ package org.taperwright.kit.ui;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
@@ -23,10 +24,15 @@ import org.taperwright.workbench.api.Desk;
 /** The edits of the kit shown, each with a name. */
 final class KitEdits {
     private final Desk desk;
+    private final Consumer<List<Fault>> refused;
     private Optional<ThingId> shown = Optional.empty();
 
-    KitEdits(Desk desk) {
+    /**
+     * @param refused receives why an edit was not made; nothing when it was
+     */
+    KitEdits(Desk desk, Consumer<List<Fault>> refused) {
         this.desk = desk;
+        this.refused = refused;
     }
 
     /** Takes up a kit. */
@@ -182,7 +188,7 @@ final class KitEdits {
         kit().ifPresent(before -> {
             Kit after = change.apply(before);
             if (!after.equals(before)) {
-                desk.edit(name, List.of(new Change.Put(shown.orElseThrow(), after)));
+                refused.accept(desk.tryEdit(name, List.of(new Change.Put(shown.orElseThrow(), after))));
             }
         });
     }

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JPanel;
@@ -15,11 +16,14 @@ import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.shaping.kit.Kit;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.api.Subscription;
 import org.taperwright.workbench.ui.EmptyState;
+import org.taperwright.workbench.ui.Ink;
+import org.taperwright.workbench.ui.Prose;
 
 /** The kit selected: its pieces, what to discard and to order, what it can serve, its motor, its card. */
 public final class KitPanel extends JPanel {
@@ -36,13 +40,14 @@ public final class KitPanel extends JPanel {
     private final MotorPane motors;
     private final CardPane card = new CardPane();
     private final JTabbedPane tabs = new JTabbedPane();
+    private final Prose refusals = new Prose("", Ink::fault, false);
     private final CardLayout cards = new CardLayout();
     private final transient List<Subscription> subscriptions = new ArrayList<>();
 
     /** Makes the panel on a desk. */
     public KitPanel(Desk desk) {
         this.desk = desk;
-        edits = new KitEdits(desk);
+        edits = new KitEdits(desk, this::tell);
         header = new KitHeader(edits, desk::select);
         pieces = new PiecesPane(desk, edits);
         discards = new DiscardPane(edits);
@@ -57,7 +62,12 @@ public final class KitPanel extends JPanel {
         tabs.addTab("Motors", motors);
         tabs.addTab("Card", card);
         JPanel shown = new JPanel(new BorderLayout());
-        shown.add(header, BorderLayout.NORTH);
+        JPanel top = new JPanel(new BorderLayout());
+        refusals.setName("kit.refusals");
+        refusals.setVisible(false);
+        top.add(header, BorderLayout.NORTH);
+        top.add(refusals, BorderLayout.SOUTH);
+        shown.add(top, BorderLayout.NORTH);
         shown.add(tabs, BorderLayout.CENTER);
         setTransferHandler(new InstrumentDrop(edits::add));
         add(shown, KIT);
@@ -69,6 +79,17 @@ public final class KitPanel extends JPanel {
                                 + "instruments into it from the Instruments window.",
                         List.of(creating())),
                 NOTHING);
+    }
+
+    /** Says why an edit was not made; the fields then show again what stands. */
+    private void tell(List<Fault> faults) {
+        refusals.setText(faults.stream()
+                .map(fault -> "Not taken: " + fault.sentence())
+                .collect(Collectors.joining("\n")));
+        refusals.setVisible(!faults.isEmpty());
+        if (!faults.isEmpty()) {
+            show(desk.snapshot());
+        }
     }
 
     private Action creating() {

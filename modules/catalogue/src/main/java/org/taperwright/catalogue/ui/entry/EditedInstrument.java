@@ -47,12 +47,14 @@ final class EditedInstrument {
             List<Fault> faults = InstrumentChecks.check(after, LocalDate.now()).stream()
                     .filter(fault -> fault.weight() == Fault.Weight.IMPOSSIBLE)
                     .toList();
+            if (faults.isEmpty() && !after.equals(before)) {
+                String what = value.isBlank() ? "cleared" : "to " + shortened(value);
+                faults = desk.tryEdit(
+                        field + " of " + before.name() + " " + what,
+                        List.of(new Change.Put(id.orElseThrow(), after)));
+            }
             if (!faults.isEmpty()) {
                 refused.accept(faults);
-            } else if (!after.equals(before)) {
-                String what = value.isBlank() ? "cleared" : "to " + shortened(value);
-                desk.edit(
-                        field + " of " + before.name() + " " + what, List.of(new Change.Put(id.orElseThrow(), after)));
             }
         });
     }

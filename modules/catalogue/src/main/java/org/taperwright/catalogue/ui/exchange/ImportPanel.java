@@ -32,7 +32,7 @@ import org.taperwright.workbench.ui.PanelDialog;
 import org.taperwright.workbench.ui.Prose;
 import org.taperwright.workbench.ui.ShrinkingRow;
 import org.taperwright.workbench.ui.Spacing;
-import org.taperwright.workbench.ui.TextRows;
+import org.taperwright.workbench.ui.TextTable;
 
 /**
  * Brings a table or a bundle in: how it is read, what its columns mean, which lines cannot be read and why, what of it is
@@ -43,8 +43,8 @@ public final class ImportPanel extends JPanel {
     private final transient KeptMappings kept;
     private final ReadingBar reading;
     private final MappingTable mapping = new MappingTable();
-    private final TextRows rejectedRows = new TextRows(List.of("Line", "Column", "Reason"));
-    private final JTable rejected = new JTable(rejectedRows);
+    private final TextTable rejected = new TextTable(
+            "import.rejected", "Lines that cannot be read", List.of("Line", "Column", "Reason"), List.of(60, 60, 800));
     private final PlanTable things = new PlanTable();
     private final JTabbedPane tabs = new JTabbedPane();
     private final JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT);
@@ -82,14 +82,9 @@ public final class ImportPanel extends JPanel {
         save.addActionListener(event -> saveRejected());
         ours.addActionListener(event -> choose(Resolution.OURS));
         theirs.addActionListener(event -> choose(Resolution.THEIRS));
-        rejected.setName("import.rejected");
-        rejected.getAccessibleContext().setAccessibleName("Lines that cannot be read");
-        rejected.setShowGrid(false);
-        rejected.getColumnModel().getColumn(0).setMaxWidth(70);
-        rejected.getColumnModel().getColumn(1).setMaxWidth(70);
         tabs.setName("import.tabs");
         tabs.addTab("Comes in", scroll(things));
-        tabs.addTab("Cannot be read", scroll(rejected));
+        tabs.addTab("Cannot be read", rejected.scrolled());
         mappingScroll.setColumnHeaderView(mapping.getTableHeader());
         split.setTopComponent(mappingScroll);
         split.setBottomComponent(tabs);
@@ -116,6 +111,7 @@ public final class ImportPanel extends JPanel {
     /** Shows the panel in a dialog. */
     public void show(Component over) {
         JButton close = new JButton("Close");
+        close.setName("import.close");
         PanelDialog dialog = new PanelDialog(over, "importDialog", "Import", this, List.of(close));
         dialog.closing(close);
         done = dialog::close;
@@ -173,7 +169,7 @@ public final class ImportPanel extends JPanel {
                     Integer.toString(fault.column()),
                     fault.fault().sentence()));
         }
-        rejectedRows.show(rows);
+        rejected.show(rows);
         things.show(now.plan());
         tabs.setTitleAt(1, rows.isEmpty() ? "Cannot be read" : "Cannot be read (" + rows.size() + ")");
         tabs.setSelectedIndex(rows.isEmpty() ? 0 : 1);
@@ -191,8 +187,11 @@ public final class ImportPanel extends JPanel {
         }
         ImportPlan plan = now.plan().get();
         long changed = plan.count(Standing.Changed.class) + plan.count(Standing.Other.class);
-        String bad =
-                plan.bad() == 0 ? "" : String.format(Locale.UK, " %,d rows cannot be read and stay out.", plan.bad());
+        String bad = plan.bad() == 0
+                ? ""
+                : plan.bad() == 1
+                        ? " 1 row cannot be read and stays out."
+                        : String.format(Locale.UK, " %,d rows cannot be read and stay out.", plan.bad());
         String open = plan.open().isEmpty() ? "" : " Where nothing is chosen the library's stays.";
         return String.format(
                         Locale.UK,

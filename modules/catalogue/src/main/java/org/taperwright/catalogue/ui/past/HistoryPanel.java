@@ -11,9 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
-import javax.swing.JTable;
 import org.taperwright.library.exchange.FieldChange;
 import org.taperwright.library.history.PastRevision;
 import org.taperwright.library.store.Content;
@@ -28,7 +26,7 @@ import org.taperwright.workbench.ui.PanelDialog;
 import org.taperwright.workbench.ui.Prose;
 import org.taperwright.workbench.ui.ShrinkingRow;
 import org.taperwright.workbench.ui.Spacing;
-import org.taperwright.workbench.ui.TextRows;
+import org.taperwright.workbench.ui.TextTable;
 
 /**
  * A thing's past: each step with when, who and which edit. One step selected shows what it changed; two show what differs
@@ -39,10 +37,13 @@ public final class HistoryPanel extends JPanel {
 
     private final transient Desk desk;
     private final transient ThingId id;
-    private final TextRows stepRows = new TextRows(List.of("Step", "When", "Who", "Edit", "Changed"));
-    private final TextRows fieldRows = new TextRows(List.of("Field", "Before", "After"));
-    private final JTable steps = new JTable(stepRows);
-    private final JTable fields = new JTable(fieldRows);
+    private final TextTable steps = new TextTable(
+            "history.steps",
+            "Steps of its past",
+            List.of("Step", "When", "Who", "Edit", "Changed"),
+            List.of(50, 140, 110, 280, 80));
+    private final TextTable fields = new TextTable(
+            "history.fields", "What differs", List.of("Field", "Before", "After"), List.of(160, 240, 240));
     private final Prose told = new Prose("Reading the past…", Ink::text, false);
     private final JButton back = new JButton("Bring this one back");
     private transient List<PastRevision> past = List.of();
@@ -54,12 +55,6 @@ public final class HistoryPanel extends JPanel {
         this.id = id;
         setName("historyPanel");
         told.setName("history.told");
-        dress(steps, "history.steps", "Steps of its past");
-        dress(fields, "history.fields", "What differs");
-        int[] widths = {50, 140, 110, 280, 80};
-        for (int i = 0; i < widths.length; i++) {
-            steps.getColumnModel().getColumn(i).setPreferredWidth(widths[i]);
-        }
         steps.getSelectionModel().addListSelectionListener(event -> {
             if (!event.getValueIsAdjusting()) {
                 showFields();
@@ -68,7 +63,7 @@ public final class HistoryPanel extends JPanel {
         back.setName("history.back");
         back.setToolTipText("Makes the thing as it was at the step selected; an edit that undo takes back");
         back.addActionListener(event -> bringBack());
-        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, scroll(steps), scroll(fields));
+        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, steps.scrolled(), fields.scrolled());
         split.setResizeWeight(0.55);
         split.setBorder(javax.swing.BorderFactory.createEmptyBorder());
         JPanel buttons = new JPanel(new ShrinkingRow(Spacing.NEAR));
@@ -80,22 +75,10 @@ public final class HistoryPanel extends JPanel {
         read();
     }
 
-    private static void dress(JTable table, String name, String what) {
-        table.setName(name);
-        table.getAccessibleContext().setAccessibleName(what);
-        table.setShowGrid(false);
-        table.setFillsViewportHeight(true);
-    }
-
-    private static JScrollPane scroll(JTable table) {
-        JScrollPane scroll = new JScrollPane(table);
-        scroll.setColumnHeaderView(table.getTableHeader());
-        return scroll;
-    }
-
     /** Shows the panel in a dialog. */
     public void show(Component over) {
         JButton close = new JButton("Close");
+        close.setName("history.close");
         String name = desk.snapshot().entry(id).map(Entry::name).orElse("a thing");
         PanelDialog dialog = new PanelDialog(over, "historyDialog", "History of " + name, this, List.of(close));
         dialog.closing(close);
@@ -117,7 +100,7 @@ public final class HistoryPanel extends JPanel {
         List<PastRevision> newestFirst = new ArrayList<>(read);
         java.util.Collections.reverse(newestFirst);
         past = List.copyOf(newestFirst);
-        stepRows.show(past.stream().map(HistoryPanel::row).toList());
+        steps.show(past.stream().map(HistoryPanel::row).toList());
         told.setText(
                 past.isEmpty()
                         ? "Nothing of its past is kept yet."
@@ -132,13 +115,17 @@ public final class HistoryPanel extends JPanel {
         Revision revision = step.revision();
         String what = revision.content() instanceof Content.TakenOut
                 ? "taken out"
-                : step.changes().isEmpty() ? "made" : step.changes().size() + " fields";
+                : step.changes().isEmpty() ? "made" : counted(step.changes().size());
         return List.of(
                 Long.toString(revision.revision()),
                 WHEN.format(revision.at().atZone(ZoneId.systemDefault())),
                 revision.who(),
                 revision.edit(),
                 what);
+    }
+
+    private static String counted(int fields) {
+        return fields == 1 ? "1 field" : fields + " fields";
     }
 
     private void showFields() {
@@ -150,7 +137,7 @@ public final class HistoryPanel extends JPanel {
         } else if (chosen.length == 1) {
             changes = past.get(chosen[0]).changes();
         }
-        fieldRows.show(changes.stream()
+        fields.show(changes.stream()
                 .map(change -> List.of(
                         change.field(),
                         change.before().orElse("left out"),

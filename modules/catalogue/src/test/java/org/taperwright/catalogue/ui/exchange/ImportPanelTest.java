@@ -63,7 +63,7 @@ class ImportPanelTest {
 
         assertThat(column("import.rejected", 0)).containsExactly("3");
         assertThat(column("import.rejected", 2).get(0)).contains("thirty");
-        assertThat(said()).startsWith("2 new, 0 the same, 0 changed. 1 rows cannot be read");
+        assertThat(said()).startsWith("2 new, 0 the same, 0 changed. 1 row cannot be read");
 
         press("import.take");
 
