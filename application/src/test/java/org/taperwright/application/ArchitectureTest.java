@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** Who may know whom in the modules; the shared jars have rules of their own beside them. */
 class ArchitectureTest {
     private static final String[] PLATFORM = {"org.openide..", "org.netbeans.."};
-    private static final List<String> FEATURES = List.of("catalogue", "designer", "comparer", "sequencer");
+    private static final List<String> FEATURES = List.of("catalogue", "designer", "comparer", "sequencer", "kit");
 
     private static JavaClasses modules;
 
@@ -57,7 +57,7 @@ class ArchitectureTest {
 
     @Test
     void featuresDoNotSeeEachOther() {
-        slices().matching("org.taperwright.(catalogue|designer|comparer|sequencer)..")
+        slices().matching("org.taperwright.(catalogue|designer|comparer|sequencer|kit)..")
                 .should()
                 .notDependOnEachOther()
                 .check(modules);

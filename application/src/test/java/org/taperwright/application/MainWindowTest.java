@@ -38,7 +38,7 @@ class MainWindowTest {
 
     @Test
     void everyWindowOfTheWorkbenchOpensFromTheMenu(Hands hands) {
-        for (String title : List.of("Library", "Instruments", "Design", "Comparison", "Sequence")) {
+        for (String title : List.of("Library", "Instruments", "Motors", "Design", "Comparison", "Sequence", "Kit")) {
             hands.choose("Window", title);
             hands.find(title + "Window", java.awt.Component.class);
         }

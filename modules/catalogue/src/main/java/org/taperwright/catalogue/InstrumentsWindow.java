@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import javax.swing.JComponent;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
+import org.openide.util.NbPreferences;
 import org.openide.windows.TopComponent;
 import org.taperwright.catalogue.ui.InstrumentsPanel;
 import org.taperwright.library.store.ThingKind;
@@ -23,11 +24,11 @@ public final class InstrumentsWindow extends WorkbenchWindow {
                 "InstrumentsWindow",
                 "Instruments",
                 "All instruments as a table: filter, enter, drag into a sequence",
-                EnumSet.of(ThingKind.INSTRUMENT));
+                EnumSet.of(ThingKind.INSTRUMENT, ThingKind.FILTER));
     }
 
     @Override
     protected JComponent content(Desk desk) {
-        return new InstrumentsPanel(desk);
+        return new InstrumentsPanel(desk, NbPreferences.forModule(InstrumentsWindow.class));
     }
 }

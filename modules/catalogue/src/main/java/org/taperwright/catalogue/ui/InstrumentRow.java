@@ -1,7 +1,6 @@
 package org.taperwright.catalogue.ui;
 
 import java.util.List;
-import java.util.Optional;
 import org.taperwright.library.store.Entry;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.Alloys;
@@ -20,6 +19,7 @@ import org.taperwright.shaping.instrument.Instrument;
  * @param entry the library's entry, by whose identity a row is known to be current
  * @param instrument the instrument
  * @param designation size, taper and colour
+ * @param family identifier of the section's family next to the tip, empty without one
  * @param section the section next to the tip, in words
  * @param alloy the alloy, in words
  * @param nameKey the name as {@link NaturalOrder} orders it
@@ -29,6 +29,7 @@ record InstrumentRow(
         Entry entry,
         Instrument instrument,
         Designation designation,
+        String family,
         String section,
         String alloy,
         String nameKey,
@@ -38,7 +39,8 @@ record InstrumentRow(
         Instrument instrument = (Instrument) entry.thing();
         Design design = instrument.design();
         Designation designation = Designation.of(design);
-        String section = section(design);
+        String family = family(design);
+        String section = section(design, family);
         String alloy = Alloys.find(design.alloy()).map(Alloy::label).orElse(design.alloy());
         String searched = SearchWords.fold(String.join(
                 " ",
@@ -48,26 +50,31 @@ record InstrumentRow(
                         instrument.line(),
                         instrument.type(),
                         instrument.drive().word(),
+                        instrument.supply().supplier(),
+                        instrument.supply().lot(),
                         designation.text(),
                         designation.colour().map(SizeColour::word).orElse(""),
                         section,
                         alloy,
-                        design.motion().word())));
+                        design.motion().word(),
+                        instrument.supply().low() ? "low" : "")));
         return new InstrumentRow(
-                entry, instrument, designation, section, alloy, NaturalOrder.key(instrument.name()), searched);
+                entry, instrument, designation, family, section, alloy, NaturalOrder.key(instrument.name()), searched);
     }
 
     ThingId id() {
         return entry.id();
     }
 
-    private static String section(Design design) {
-        if (design.sections().isEmpty()) {
-            return "";
-        }
-        String family = design.sections().get(0).shape().family();
-        Optional<SectionFamily> known = Sections.family(family);
-        String label = known.map(SectionFamily::label).orElse(family);
+    private static String family(Design design) {
+        return design.sections().stream()
+                .findFirst()
+                .map(station -> station.shape().family())
+                .orElse("");
+    }
+
+    private static String section(Design design, String family) {
+        String label = Sections.family(family).map(SectionFamily::label).orElse(family);
         return design.sections().size() > 1 ? label + ", changing" : label;
     }
 }

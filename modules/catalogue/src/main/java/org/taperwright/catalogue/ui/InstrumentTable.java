@@ -21,13 +21,15 @@ import org.taperwright.mechanics.design.IsoSizes;
 import org.taperwright.mechanics.design.SizeColour;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.shaping.instrument.Supply;
+import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.NumberCells;
 import org.taperwright.workbench.ui.SizeChip;
 import org.taperwright.workbench.ui.Spacing;
 
 /** The table itself: chip and number by size, numbers aligned, rows to drag. */
 final class InstrumentTable extends JTable {
-    private static final int SAMPLE = 200;
+    private static final int SAMPLE = 60;
     private static final int SORT_MARK = 16;
     private static final int WIDEST = 320;
 
@@ -35,10 +37,12 @@ final class InstrumentTable extends JTable {
     private final transient SizeCell sizeCell = new SizeCell();
     private final transient TaperCell taperCell = new TaperCell();
     private final transient NumberCells lengthCell = new NumberCells(length -> Shown.number(length, 0, 1), 1);
+    private final transient StockCell stockCell = new StockCell();
 
     InstrumentTable(InstrumentTableModel model, InstrumentSorter sorter) {
         super(model);
         instruments = model;
+        setAutoCreateColumnsFromModel(false);
         setRowSorter(sorter);
         setName("instruments.table");
         getAccessibleContext().setAccessibleName("Instruments");
@@ -120,22 +124,33 @@ final class InstrumentTable extends JTable {
 
     /** The row at a place of the table as shown. */
     InstrumentRow row(int place) {
-        return instruments.rows().get(convertRowIndexToModel(place));
+        return instruments.list().at(place);
+    }
+
+    /** The rows selected, in the order shown. */
+    List<InstrumentRow> selectedRows() {
+        return instruments.list().at(getSelectedRows());
     }
 
     /** Selects these instruments as far as they are shown, and scrolls to the first if asked. */
     void select(List<ThingId> ids, boolean scroll) {
+        int[] places = ids.stream()
+                .flatMap(id -> instruments.list().place(id).stream())
+                .mapToInt(Integer::intValue)
+                .sorted()
+                .toArray();
+        getSelectionModel().setValueIsAdjusting(true);
         clearSelection();
-        for (int i = 0; i < instruments.getRowCount() && !ids.isEmpty(); i++) {
-            if (ids.contains(instruments.rows().get(i).id())) {
-                int place = convertRowIndexToView(i);
-                if (place >= 0) {
-                    addRowSelectionInterval(place, place);
-                    if (scroll) {
-                        scrollRectToVisible(getCellRect(place, 0, true));
-                    }
-                }
+        for (int i = 0; i < places.length; i++) {
+            int from = i;
+            while (i + 1 < places.length && places[i + 1] == places[i] + 1) {
+                i++;
             }
+            addRowSelectionInterval(places[from], places[i]);
+        }
+        getSelectionModel().setValueIsAdjusting(false);
+        if (scroll && places.length > 0) {
+            scrollRectToVisible(getCellRect(places[0], 0, true));
         }
     }
 
@@ -144,7 +159,8 @@ final class InstrumentTable extends JTable {
         return switch (InstrumentColumn.values()[convertColumnIndexToModel(column)]) {
             case SIZE -> sizeCell;
             case TAPER -> taperCell;
-            case LENGTH -> lengthCell;
+            case LENGTH, WORKING_PART -> lengthCell;
+            case STOCK -> stockCell;
             default -> super.getCellRenderer(row, column);
         };
     }
@@ -197,6 +213,21 @@ final class InstrumentTable extends JTable {
             String taper =
                     Shown.taper(((InstrumentTable) table).row(row).designation().taper());
             return super.getTableCellRendererComponent(table, taper, selected, focused, row, column);
+        }
+    }
+
+    /** The stock, with a word when it is below its reorder level. */
+    private static final class StockCell extends DefaultTableCellRenderer {
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable table, Object value, boolean selected, boolean focused, int row, int column) {
+            Supply supply = ((InstrumentTable) table).row(row).instrument().supply();
+            String text = supply.low() ? supply.stock() + " low" : Integer.toString(supply.stock());
+            super.getTableCellRendererComponent(table, text, selected, focused, row, column);
+            if (!selected) {
+                setForeground(supply.low() ? Ink.unusual() : table.getForeground());
+            }
+            return this;
         }
     }
 }

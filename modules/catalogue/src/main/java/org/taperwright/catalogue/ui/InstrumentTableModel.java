@@ -1,28 +1,27 @@
 package org.taperwright.catalogue.ui;
 
-import java.util.List;
 import javax.swing.table.AbstractTableModel;
 
 /** The library's instruments as a table, one row each, in no order of their own: {@link InstrumentSorter} orders them. */
 final class InstrumentTableModel extends AbstractTableModel {
     private static final InstrumentColumn[] COLUMNS = InstrumentColumn.values();
 
-    private List<InstrumentRow> rows = List.of();
+    private transient InstrumentList list = InstrumentList.NOTHING;
 
-    /** Shows rows. */
-    void show(List<InstrumentRow> newRows) {
-        rows = List.copyOf(newRows);
+    /** Shows a list. */
+    void show(InstrumentList shown) {
+        list = shown;
         fireTableDataChanged();
     }
 
-    /** The rows shown. */
-    List<InstrumentRow> rows() {
-        return rows;
+    /** The list shown. */
+    InstrumentList list() {
+        return list;
     }
 
     @Override
     public int getRowCount() {
-        return rows.size();
+        return list.rows().size();
     }
 
     @Override
@@ -42,6 +41,6 @@ final class InstrumentTableModel extends AbstractTableModel {
 
     @Override
     public Object getValueAt(int row, int column) {
-        return COLUMNS[column].value(rows.get(row));
+        return COLUMNS[column].value(list.rows().get(row));
     }
 }

@@ -2,15 +2,21 @@ package org.taperwright.catalogue.ui;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.prefs.Preferences;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
 import javax.swing.BorderFactory;
-import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import org.taperwright.library.store.Snapshot;
+import javax.swing.JSplitPane;
+import org.taperwright.catalogue.ui.entry.InstrumentPane;
+import org.taperwright.library.store.InstrumentFilter;
+import org.taperwright.library.store.SavedFilter;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Outcome;
@@ -18,35 +24,46 @@ import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.api.Subscription;
 import org.taperwright.workbench.ui.EmptyState;
 import org.taperwright.workbench.ui.Ink;
+import org.taperwright.workbench.ui.RowLabel;
 import org.taperwright.workbench.ui.Spacing;
 
-/** All instruments as a table that narrows as one types, with quick entry of new ones. */
+/**
+ * All instruments as a table that narrows as one types, with quick entry of new ones and, beside it, every field of what is
+ * selected. The list is made off the event thread, however long it is.
+ */
 public final class InstrumentsPanel extends JPanel {
     private static final String ROWS = "rows";
     private static final String NOTHING = "nothing";
     private static final String NOT_FOUND = "notFound";
+    private static final double TABLES_SHARE = 0.72;
 
     private final transient Desk desk;
     private final InstrumentTableModel model = new InstrumentTableModel();
     private final transient InstrumentSorter sorter = new InstrumentSorter(model);
     private final InstrumentTable table = new InstrumentTable(model, sorter);
-    private final SearchField filter =
-            new SearchField("instruments.filter", "Filter by name, size, taper, section, alloy, motion…");
-    private final JLabel count = new JLabel(" ");
-    private final QuickEntryBar quickEntry;
+    private final InstrumentSearch search;
+    private final RowLabel count = new RowLabel(" ");
+    private final SeriesBar entry;
+    private final InstrumentPane pane;
+    private final JSplitPane split = new JSplitPane();
     private final CardLayout cards = new CardLayout();
     private final JPanel below = new JPanel(cards);
     private final transient List<Subscription> subscriptions = new ArrayList<>();
-    private transient Snapshot shown = new Snapshot(0, java.util.Map.of());
     private boolean following;
 
-    /** Makes the panel on a desk. */
-    public InstrumentsPanel(Desk desk) {
+    /**
+     * Makes the panel on a desk.
+     *
+     * @param settings where the columns chosen and the filters saved are remembered
+     */
+    public InstrumentsPanel(Desk desk, Preferences settings) {
         super(new BorderLayout());
         this.desk = desk;
         setName("instrumentsPanel");
         LibraryEdits edits = new LibraryEdits(desk);
-        quickEntry = new QuickEntryBar(model::rows, this::enter);
+        search = new InstrumentSearch(desk, settings, count);
+        entry = new SeriesBar(desk, model::list, this::enter);
+        pane = new InstrumentPane(desk);
         table.onOpen(desk::open);
         table.getSelectionModel().addListSelectionListener(event -> {
             if (!event.getValueIsAdjusting()) {
@@ -54,28 +71,35 @@ public final class InstrumentsPanel extends JPanel {
             }
         });
         ThingActions.on(table, edits, desk, table::selectedThings, () -> askForName(edits));
-        filter.onChange(this::narrow);
-        filter.onDown(() -> {
+        ChosenColumns columns = ChosenColumns.on(table, settings);
+        table.getTableHeader().addMouseListener(new HeadingMenu(columns));
+        sorter.onOrder(any -> relist());
+        search.onChange(this::relist);
+        search.onDown(() -> {
             table.requestFocusInWindow();
             if (table.getSelectedRow() < 0 && table.getRowCount() > 0) {
                 table.setRowSelectionInterval(0, 0);
             }
         });
         count.setName("instruments.count");
-        add(top(), BorderLayout.NORTH);
-        add(cards(), BorderLayout.CENTER);
-    }
-
-    private JPanel top() {
-        JPanel search = new JPanel(new BorderLayout(Spacing.NEAR, 0));
-        search.setOpaque(false);
-        search.add(filter, BorderLayout.CENTER);
-        search.add(count, BorderLayout.LINE_END);
+        search.button("Duplicates…", "Finds instruments that are probably one", this::showDuplicates);
+        search.button(
+                "Columns",
+                "Which columns the table shows",
+                button -> columns.menu().show(button, 0, button.getHeight()));
         JPanel top = new JPanel(new BorderLayout(0, Spacing.NEAR));
         top.setBorder(Spacing.around(Spacing.NEAR));
         top.add(search, BorderLayout.NORTH);
-        top.add(quickEntry, BorderLayout.SOUTH);
-        return top;
+        top.add(entry, BorderLayout.SOUTH);
+        JPanel left = new JPanel(new BorderLayout());
+        left.add(top, BorderLayout.NORTH);
+        left.add(cards(), BorderLayout.CENTER);
+        split.setLeftComponent(left);
+        split.setRightComponent(pane);
+        split.setResizeWeight(1);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        split.setDividerLocation(TABLES_SHARE);
+        add(split, BorderLayout.CENTER);
     }
 
     private JPanel cards() {
@@ -87,18 +111,27 @@ public final class InstrumentsPanel extends JPanel {
                 new EmptyState(
                         "instruments.empty",
                         "No instruments yet",
-                        "Enter a size and a taper above; the rest is filled in. A range such as 15–40 adds all its "
-                                + "sizes at once.",
+                        "Enter sizes and a taper above; the rest is filled in. A range such as 15–40 adds all its "
+                                + "sizes at once. Tables and bundles come in through File, Import.",
                         List.of()),
                 NOTHING);
         below.add(
                 new EmptyState(
                         "instruments.notFound",
                         "No instrument matches",
-                        "Every word must occur in a row. Shorten or clear the filter.",
-                        List.of()),
+                        "Every word and every condition must hold for a row. Shorten or clear the filter.",
+                        List.of(clearing())),
                 NOT_FOUND);
         return below;
+    }
+
+    private Action clearing() {
+        return new AbstractAction("Clear the filter") {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                search.show(InstrumentFilter.ALL);
+            }
+        };
     }
 
     @Override
@@ -109,9 +142,9 @@ public final class InstrumentsPanel extends JPanel {
 
     /** Begins to follow the desk; ends when the panel is taken off its window. */
     void attach() {
-        subscriptions.add(desk.onChange(this::show));
+        subscriptions.add(desk.onChange(any -> relist()));
         subscriptions.add(desk.onSelect(this::follow));
-        show(desk.snapshot());
+        relist();
     }
 
     @Override
@@ -121,44 +154,44 @@ public final class InstrumentsPanel extends JPanel {
         super.removeNotify();
     }
 
-    private void show(Snapshot snapshot) {
-        shown = snapshot;
-        desk.compute(this, "Listing instruments", new InstrumentRows(snapshot, model.rows()), outcome -> {
-            if (outcome instanceof Outcome.Current<List<InstrumentRow>> current) {
+    /** The instruments selected in the table, for whoever exports them. */
+    public List<ThingId> selectedThings() {
+        return table.selectedThings();
+    }
+
+    /** Asks for the list as library, order and filter stand now. */
+    private void relist() {
+        InstrumentListing listing =
+                new InstrumentListing(model.list(), desk.snapshot(), sorter.getSortKeys(), search.filter());
+        desk.compute(this, "Listing instruments", listing, outcome -> {
+            if (outcome instanceof Outcome.Current<InstrumentList> current) {
                 show(current.value());
             }
         });
     }
 
-    private void show(List<InstrumentRow> rows) {
-        if (!rows.equals(model.rows())) {
-            List<ThingId> selected = table.selectedThings();
-            following = true;
-            boolean first = model.rows().isEmpty();
-            model.show(rows);
-            if (first) {
-                table.fitColumns();
-            }
-            table.select(selected, false);
-            following = false;
-            quickEntry.refresh();
-        }
-        say();
-        desk.selected(ThingKind.INSTRUMENT).ifPresent(this::follow);
-    }
-
-    private void narrow() {
+    private void show(InstrumentList list) {
         List<ThingId> selected = table.selectedThings();
+        InstrumentList before = model.list();
         following = true;
-        sorter.filter(filter.words());
+        model.show(list);
+        if (before.rows().isEmpty() && !list.rows().isEmpty()) {
+            table.fitColumns();
+        }
         table.select(selected, false);
         following = false;
-        say();
+        if (before.choices() != list.choices() || before.rows() != list.rows()) {
+            search.offer(list.choices());
+            entry.refresh();
+        }
+        say(list);
+        desk.selected(ThingKind.INSTRUMENT).ifPresent(this::follow);
+        pane.show(table.selectedThings());
     }
 
-    private void say() {
-        int all = model.getRowCount();
-        int through = sorter.getViewRowCount();
+    private void say(InstrumentList list) {
+        int all = list.rows().size();
+        int through = list.shown().length;
         count.setForeground(Ink.quiet());
         count.setText(
                 all == through
@@ -168,33 +201,41 @@ public final class InstrumentsPanel extends JPanel {
     }
 
     private void follow(ThingId id) {
-        boolean instrument = desk.snapshot()
-                .entry(id)
-                .filter(entry -> entry.kind() == ThingKind.INSTRUMENT)
-                .isPresent();
-        if (instrument && !table.selectedThings().contains(id)) {
+        desk.snapshot().thing(id, SavedFilter.class).ifPresent(saved -> search.show(saved.filter()));
+        if (model.list().place(id).isPresent()
+                && table.getSelectedRowCount() <= 1
+                && !table.selectedThings().contains(id)) {
             following = true;
             table.select(List.of(id), true);
             following = false;
+            pane.show(table.selectedThings());
         }
     }
 
     private void tell() {
+        if (following) {
+            return;
+        }
         List<ThingId> selected = table.selectedThings();
-        if (!following && selected.size() == 1) {
+        pane.show(selected);
+        if (selected.size() == 1) {
             desk.select(selected.get(0));
         }
     }
 
-    private void enter(QuickEntry quick) {
-        QuickEntry.Edit edit = quick.edit(model.rows());
-        desk.edit(edit.name(), edit.changes());
-        desk.select(edit.changes().get(0).id());
+    private void enter(SeriesPreview added) {
+        table.clearSelection();
+        desk.edit(added.name(), added.changes());
+        desk.select(added.changes().get(0).id());
+    }
+
+    private void showDuplicates(java.awt.Component over) {
+        new DuplicatesPanel(desk).show(over);
     }
 
     private void askForName(LibraryEdits edits) {
         ThingId id = table.selectedThings().get(0);
-        shown.entry(id).ifPresent(found -> {
+        desk.snapshot().entry(id).ifPresent(found -> {
             Object name = JOptionPane.showInputDialog(
                     this, "New name", "Rename", JOptionPane.PLAIN_MESSAGE, null, null, found.name());
             if (name != null) {

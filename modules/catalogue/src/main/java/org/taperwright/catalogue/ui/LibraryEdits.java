@@ -26,7 +26,7 @@ final class LibraryEdits {
         desk.snapshot()
                 .entry(id)
                 .filter(entry -> !trimmed.isEmpty() && !trimmed.equals(entry.name()))
-                .ifPresent(entry -> desk.edit(
+                .ifPresent(entry -> desk.tryEdit(
                         "Rename " + entry.name() + " to " + trimmed,
                         List.of(new Change.Put(id, Renamed.of(entry.thing(), trimmed)))));
     }

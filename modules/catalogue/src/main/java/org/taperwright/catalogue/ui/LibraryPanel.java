@@ -4,11 +4,12 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import org.taperwright.library.store.Snapshot;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.api.Subscription;
 import org.taperwright.workbench.ui.EmptyState;
@@ -28,6 +29,8 @@ public final class LibraryPanel extends JPanel {
     private final JPanel below = new JPanel(cards);
     private final transient List<Subscription> subscriptions = new ArrayList<>();
     private boolean following;
+    private boolean listed;
+    private transient Optional<ThingId> wanted = Optional.empty();
 
     /** Makes the panel on a desk. */
     public LibraryPanel(Desk desk) {
@@ -41,7 +44,7 @@ public final class LibraryPanel extends JPanel {
         tree.addTreeSelectionListener(event -> tell());
         ThingActions.on(
                 tree, edits, desk, tree::selectedThings, () -> tree.startEditingAtPath(tree.getLeadSelectionPath()));
-        search.onChange(() -> show(desk.snapshot()));
+        search.onChange(this::relist);
         search.onDown(tree::requestFocusInWindow);
         JPanel top = new JPanel(new BorderLayout());
         top.setBorder(Spacing.around(Spacing.NEAR));
@@ -76,10 +79,10 @@ public final class LibraryPanel extends JPanel {
 
     /** Begins to follow the desk; ends when the panel is taken off its window. */
     void attach() {
-        subscriptions.add(desk.onChange(this::show));
+        subscriptions.add(desk.onChange(any -> relist()));
         subscriptions.add(desk.onSelect(this::follow));
-        show(desk.snapshot());
-        desk.selected().ifPresent(this::follow);
+        wanted = desk.selected();
+        relist();
     }
 
     @Override
@@ -89,15 +92,34 @@ public final class LibraryPanel extends JPanel {
         super.removeNotify();
     }
 
-    private void show(Snapshot snapshot) {
-        following = true;
-        tree.keeping(!search.words().none(), () -> model.show(snapshot, search.words()));
-        following = false;
-        boolean nothing = model.count() == 0;
-        cards.show(below, !nothing ? THINGS : search.words().none() ? NOTHING : NOT_FOUND);
+    private void relist() {
+        LibraryListing listing = new LibraryListing(model.contents(), desk.snapshot(), search.words());
+        desk.compute(this, "Listing the library", listing, outcome -> {
+            if (outcome instanceof Outcome.Current<LibraryContents> current) {
+                show(current.value());
+            }
+        });
     }
 
+    private void show(LibraryContents contents) {
+        if (contents.changed() || !listed) {
+            listed = true;
+            following = true;
+            tree.keeping(!contents.words().none(), () -> model.show(contents));
+            following = false;
+        } else {
+            model.keep(contents);
+        }
+        boolean nothing = model.count() == 0;
+        cards.show(below, !nothing ? THINGS : contents.words().none() ? NOTHING : NOT_FOUND);
+        Optional<ThingId> waiting = wanted;
+        waiting.ifPresent(this::follow);
+    }
+
+    /** Reveals a thing; one that is not listed yet is revealed when it is. */
     private void follow(ThingId id) {
+        boolean current = model.contents().snapshot() == desk.snapshot();
+        wanted = current ? Optional.empty() : Optional.of(id);
         following = true;
         tree.reveal(id);
         following = false;

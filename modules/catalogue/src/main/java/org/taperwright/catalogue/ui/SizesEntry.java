@@ -50,6 +50,21 @@ record SizesEntry(List<Integer> sizes, String fault) {
                 : new SizesEntry(sizes.stream().distinct().sorted().toList(), "");
     }
 
+    /** Reads one size or one range for a filter: the two ends, whether the series has them or not; nothing for no text. */
+    static SizesEntry range(String text) {
+        if (text.isBlank()) {
+            return new SizesEntry(List.of(), "");
+        }
+        Matcher matcher = PART.matcher(text.strip());
+        if (!matcher.matches()) {
+            return new SizesEntry(
+                    List.of(), "“" + text.strip() + "” is not understood; expected a size or a range such as 15–40");
+        }
+        int from = Integer.parseInt(matcher.group(1));
+        int to = matcher.group(2) == null ? from : Integer.parseInt(matcher.group(2));
+        return new SizesEntry(List.of(Math.min(from, to), Math.max(from, to)), "");
+    }
+
     private static SizesEntry wrong(String text) {
         return new SizesEntry(List.of(), "“" + text.strip() + "” is not understood; " + EXPECTED);
     }

@@ -12,10 +12,13 @@ import javax.swing.JPopupMenu;
 import javax.swing.KeyStroke;
 import javax.swing.event.PopupMenuEvent;
 import javax.swing.event.PopupMenuListener;
+import org.taperwright.catalogue.ui.exchange.Exporting;
+import org.taperwright.catalogue.ui.past.HistoryPanel;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.workbench.api.Desk;
 
-/** What can be done with any selected things, by menu and by key: open, rename, duplicate, remove. */
+/** What can be done with any selected things, by menu and by key: open, rename, duplicate, export, see
+ * its history, remove. */
 final class ThingActions {
     private final JComponent on;
     private final Supplier<List<ThingId>> selection;
@@ -45,6 +48,16 @@ final class ThingActions {
                 KeyStroke.getKeyStroke(KeyEvent.VK_D, InputEvent.CTRL_DOWN_MASK),
                 false,
                 () -> edits.duplicate(selection.get()));
+        actions.add(
+                "Export…",
+                KeyStroke.getKeyStroke("control E"),
+                false,
+                () -> new Exporting(desk, on).ask(selection.get()));
+        actions.add(
+                "History…",
+                KeyStroke.getKeyStroke("control H"),
+                true,
+                () -> new HistoryPanel(desk, selection.get().get(0)).show(on));
         actions.menu.addSeparator();
         actions.add(
                 "Remove from the library",

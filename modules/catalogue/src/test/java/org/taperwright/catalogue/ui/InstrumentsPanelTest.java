@@ -15,13 +15,18 @@ import org.junit.jupiter.api.Test;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.instrument.Supply;
 import org.taperwright.workbench.api.BareDesk;
 import org.taperwright.workbench.api.ThingTransfer;
+import org.taperwright.workbench.ui.MemorySettings;
+import org.taperwright.workbench.ui.Prose;
 import org.taperwright.workbench.ui.Shots;
 
 /** The panel on a desk in memory, without a display. */
 class InstrumentsPanelTest {
+    private final MemorySettings settings = new MemorySettings();
     private BareDesk desk;
     private InstrumentsPanel panel;
 
@@ -30,7 +35,7 @@ class InstrumentsPanelTest {
         Shots.theme(false);
         desk = Shots.onEventThread(() -> new BareDesk(SampleLibrary.things()));
         panel = Shots.onEventThread(() -> {
-            InstrumentsPanel made = new InstrumentsPanel(desk);
+            InstrumentsPanel made = new InstrumentsPanel(desk, settings);
             made.attach();
             return made;
         });
@@ -129,6 +134,117 @@ class InstrumentsPanelTest {
     }
 
     @Test
+    void sizes_tapers_and_lengths_are_counted_before_they_are_added_and_added_in_one_edit()
+            throws InterruptedException {
+        type("entry.sizes", "15–25");
+        type("entry.tapers", ".02, .04");
+        type("entry.lengths", "21 25");
+
+        assertThat(((JLabel) Panels.find(panel, "entry.outcome")).getText())
+                .startsWith("12 instruments: 3 sizes × 2 tapers × 2 lengths");
+        press("entry.add");
+
+        assertThat(desk.snapshot().ofKind(ThingKind.INSTRUMENT)).hasSize(15);
+        Panels.perform(desk, desk::undo);
+        assertThat(desk.snapshot().ofKind(ThingKind.INSTRUMENT)).hasSize(3);
+    }
+
+    @Test
+    void a_filter_is_kept_in_the_library_by_name_and_shown_again() throws InterruptedException {
+        type("filter.sizes", "20–30");
+        SavedFilterButton saved = (SavedFilterButton) Panels.find(panel, "filter.saved");
+        Panels.perform(desk, () -> saved.keep("Middle sizes"));
+        type("filter.sizes", "");
+
+        assertThat(desk.nextUndo()).contains("Save filter Middle sizes");
+        assertThat(names()).hasSize(3);
+
+        Panels.perform(desk, () -> ((AbstractButton) saved.menu().getComponent(0)).doClick());
+        assertThat(names()).containsExactly("K-type file 25", "Fen rotary 25");
+        assertThat(Panels.find(panel, "filter.more")).hasFieldOrPropertyWithValue("text", "Filters (1)");
+    }
+
+    @Test
+    void columns_are_chosen_and_remembered() throws InterruptedException {
+        JTable first = table();
+        Panels.perform(desk, () -> ChosenColumns.on(first, settings).show(InstrumentColumn.LOT, true));
+        InstrumentsPanel another = Shots.onEventThread(() -> new InstrumentsPanel(desk, settings));
+        JTable second = (JTable) Panels.find(another, "instruments.table");
+
+        assertThat(headings(second)).contains("Lot").doesNotContain("Price");
+        assertThat(headings(second)).isEqualTo(headings(first));
+    }
+
+    private static List<Object> headings(JTable table) {
+        return java.util.stream.IntStream.range(0, table.getColumnCount())
+                .mapToObj(column -> table.getColumnModel().getColumn(column).getHeaderValue())
+                .toList();
+    }
+
+    @Test
+    void a_field_beside_the_table_is_an_edit_by_name() throws InterruptedException {
+        Panels.perform(desk, () -> desk.select(SampleLibrary.HAND_25));
+        enter("instrument.lot", "L-77");
+        enter("instrument.stock.text", "4");
+        enter("instrument.expiry.text", "2030-05-31");
+
+        assertThat(desk.nextUndo()).contains("Expiry of K-type file 25 to 2030-05-31");
+        Supply supply = supply(SampleLibrary.HAND_25);
+        assertThat(supply.lot()).isEqualTo("L-77");
+        assertThat(supply.stock()).isEqualTo(4);
+
+        Panels.perform(desk, desk::undo);
+        assertThat(supply(SampleLibrary.HAND_25).expiry()).isEmpty();
+        assertThat(((JTextField) Panels.find(panel, "instrument.expiry.text")).getText())
+                .isEmpty();
+    }
+
+    @Test
+    void what_a_field_does_not_understand_is_said_beneath_it_and_changes_nothing() throws InterruptedException {
+        Panels.perform(desk, () -> desk.select(SampleLibrary.ROTARY));
+        enter("instrument.speed.text", "fast");
+
+        assertThat(((Prose) Panels.find(panel, "instrument.speed.fault")).getText())
+                .contains("“fast” is not understood");
+        assertThat(desk.nextUndo()).isEmpty();
+
+        enter("instrument.speed.text", "300–350 rpm");
+        assertThat(desk.nextUndo()).contains("Speed of Fen rotary 25 to 300–350 rpm");
+    }
+
+    @Test
+    void several_rows_are_changed_in_one_edit_and_a_row_that_cannot_be_is_told() throws InterruptedException {
+        Panels.perform(desk, () -> table().selectAll());
+        type("many.lot", "B-2");
+        type("many.length", "12");
+        press("many.change");
+
+        // a working part of 16 mm does not fit a length of 12 mm
+        assertThat(((Prose) Panels.find(panel, "many.outcome")).getText())
+                .startsWith("0 changed, 3 left as they were:")
+                .contains("K-type file 8");
+        assertThat(desk.nextUndo()).isEmpty();
+
+        type("many.length", "");
+        press("many.change");
+
+        assertThat(desk.nextUndo()).contains("Lot of 3 instruments");
+        assertThat(supply(SampleLibrary.ROTARY).lot()).isEqualTo("B-2");
+    }
+
+    private Supply supply(ThingId id) {
+        return desk.snapshot().thing(id, Instrument.class).orElseThrow().supply();
+    }
+
+    private void enter(String field, String text) throws InterruptedException {
+        Panels.perform(desk, () -> {
+            JTextField found = (JTextField) Panels.find(panel, field);
+            found.setText(text);
+            found.postActionEvent();
+        });
+    }
+
+    @Test
     void removing_from_the_table_is_one_named_edit() throws InterruptedException {
         Panels.perform(desk, () -> table().setRowSelectionInterval(0, 1));
         Panels.perform(
@@ -148,7 +264,8 @@ class InstrumentsPanelTest {
 
     private List<String> names() {
         return java.util.stream.IntStream.range(0, table().getRowCount())
-                .mapToObj(row -> (String) table().getValueAt(row, InstrumentColumn.NAME.ordinal()))
+                .mapToObj(
+                        row -> ((InstrumentTable) table()).row(row).instrument().name())
                 .toList();
     }
 

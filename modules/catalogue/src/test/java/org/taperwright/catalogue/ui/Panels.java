@@ -7,10 +7,11 @@ import org.taperwright.workbench.api.BareDesk;
 import org.taperwright.workbench.ui.Shots;
 
 /** Finds and drives parts of a panel in a test. */
-final class Panels {
+public final class Panels {
     private Panels() {}
 
-    static Component find(Container in, String name) {
+    /** The component of that name. */
+    public static Component find(Container in, String name) {
         return search(in, name).orElseThrow(() -> new AssertionError("no component " + name));
     }
 
@@ -27,7 +28,8 @@ final class Panels {
         return Optional.empty();
     }
 
-    static void perform(BareDesk desk, Runnable action) throws InterruptedException {
+    /** Does something on the event thread and waits for what follows from it. */
+    public static void perform(BareDesk desk, Runnable action) throws InterruptedException {
         Shots.onEventThread(() -> {
             action.run();
             return Optional.empty();

@@ -22,16 +22,16 @@ import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Window;
 
 /** A small invented library. */
-final class SampleLibrary {
-    static final ThingId DESIGN = new ThingId("design");
-    static final ThingId HAND_8 = new ThingId("hand-8");
-    static final ThingId HAND_25 = new ThingId("hand-25");
-    static final ThingId ROTARY = new ThingId("rotary-25");
-    static final ThingId COMPARISON = new ThingId("comparison");
+public final class SampleLibrary {
+    public static final ThingId DESIGN = new ThingId("design");
+    public static final ThingId HAND_8 = new ThingId("hand-8");
+    public static final ThingId HAND_25 = new ThingId("hand-25");
+    public static final ThingId ROTARY = new ThingId("rotary-25");
+    public static final ThingId COMPARISON = new ThingId("comparison");
 
     private SampleLibrary() {}
 
-    static Map<ThingId, Record> things() {
+    public static Map<ThingId, Record> things() {
         Map<ThingId, Record> things = new LinkedHashMap<>();
         things.put(DESIGN, design("Fen square 25/.02", 25, 0.02, "square", Motion.FILING));
         things.put(HAND_25, hand(25));
@@ -55,7 +55,7 @@ final class SampleLibrary {
         return things;
     }
 
-    static Instrument hand(int size) {
+    public static Instrument hand(int size) {
         String name = "K-type file " + size;
         return new Instrument(
                 name,
@@ -72,7 +72,7 @@ final class SampleLibrary {
                 "");
     }
 
-    static Design design(String name, int size, double taper, String family, Motion motion) {
+    public static Design design(String name, int size, double taper, String family, Motion motion) {
         return new Design(
                 name,
                 "",

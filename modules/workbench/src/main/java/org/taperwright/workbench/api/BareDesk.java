@@ -19,9 +19,13 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
+import org.taperwright.library.exchange.FieldChange;
 import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.history.Change;
+import org.taperwright.library.history.PastRevision;
+import org.taperwright.library.store.Content;
 import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.Revision;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
@@ -95,6 +99,63 @@ public final class BareDesk implements Desk, AutoCloseable {
         done.push(edit);
         undone.clear();
         show(edit.after);
+    }
+
+    @Override
+    public void editMany(Object slot, String name, Work<List<Change>> changes, Consumer<Outcome<List<Fault>>> told) {
+        this.<List<Change>>compute(slot, name, changes, outcome -> {
+            if (outcome instanceof Outcome.Current<List<Change>> current) {
+                told.accept(new Outcome.Current<>(tryEdit(name, current.value())));
+            } else if (outcome instanceof Outcome.Failed<List<Change>> failed) {
+                told.accept(new Outcome.Failed<>(failed.reason()));
+            }
+        });
+    }
+
+    /** The states that undo could still reach and the present one, as a past. */
+    @Override
+    public List<PastRevision> past(ThingId id) {
+        List<PastRevision> past = new ArrayList<>();
+        Optional<Revision> before = Optional.empty();
+        for (Snapshot each : states()) {
+            Optional<Revision> now = revision(id, each, before);
+            if (now.isPresent() && !now.equals(before)) {
+                List<FieldChange> changes =
+                        before.map(old -> PastRevision.between(old, now.get())).orElse(List.of());
+                past.add(new PastRevision(now.get(), changes));
+                before = now;
+            }
+        }
+        return past;
+    }
+
+    private List<Snapshot> states() {
+        List<Snapshot> states = new ArrayList<>();
+        done.descendingIterator().forEachRemaining(edit -> states.add(edit.before));
+        states.add(snapshot);
+        return states;
+    }
+
+    private static Optional<Revision> revision(ThingId id, Snapshot state, Optional<Revision> before) {
+        Optional<Revision> there = state.entry(id)
+                .map(entry -> new Revision(
+                        entry.revision(),
+                        id,
+                        entry.kind(),
+                        new Content.Present(entry.thing()),
+                        entry.edit(),
+                        Instant.EPOCH,
+                        "you"));
+        return there.or(() -> before.map(old -> new Revision(
+                state.revision(), id, old.kind(), new Content.TakenOut(), "Remove", Instant.EPOCH, "you")));
+    }
+
+    @Override
+    public List<Fault> bringBack(Revision revision) {
+        List<Change> changes = revision.content() instanceof Content.Present present
+                ? List.of(new Change.Put(revision.id(), present.thing()))
+                : List.of(new Change.Remove(revision.id()));
+        return tryEdit("Bring back revision " + revision.revision(), changes);
     }
 
     @Override

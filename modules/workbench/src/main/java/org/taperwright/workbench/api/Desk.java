@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.taperwright.library.history.Change;
+import org.taperwright.library.history.PastRevision;
+import org.taperwright.library.store.Revision;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
@@ -44,6 +46,27 @@ public interface Desk {
      * @throws IllegalArgumentException if it could not be made; {@link #faults} tells beforehand
      */
     void edit(String name, List<Change> changes);
+
+    /**
+     * Makes an edit of many things: its changes are worked out and checked off the event thread. Nothing is edited if the
+     * work is stopped.
+     *
+     * @param slot as for {@link #compute}
+     * @param name the edit's name, once its changes are known
+     * @param changes works them out
+     * @param told receives on the event thread why the edit was not made; nothing when it was
+     */
+    void editMany(Object slot, String name, Work<List<Change>> changes, Consumer<Outcome<List<Fault>>> told);
+
+    /** A thing's past, oldest first, each step with what it changed. Reads the disk: for use within {@link #compute}. */
+    List<PastRevision> past(ThingId id);
+
+    /**
+     * Brings a thing back as it was at a step of its past, as an edit by name.
+     *
+     * @return why it could not be brought back; empty when it was
+     */
+    List<Fault> bringBack(Revision revision);
 
     /** The name of the edit that undo would take back. */
     Optional<String> nextUndo();

@@ -1,5 +1,6 @@
 package org.taperwright.workbench.desk;
 
+import java.time.Duration;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,8 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.history.EditHistory;
+import org.taperwright.library.history.PastRevision;
+import org.taperwright.library.store.Revision;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
@@ -19,6 +22,9 @@ import org.taperwright.workbench.api.Work;
 
 /** The desk over a library's history. What others change in the library arrives on the event thread too. */
 public final class LibraryDesk implements Desk {
+    /** How long the reading of a past waits for edits on their way to the disk. */
+    private static final Duration PATIENCE = Duration.ofSeconds(5);
+
     private final EditHistory history;
     private final Computations computations;
     private final Consumer<ThingId> opener;
@@ -72,6 +78,34 @@ public final class LibraryDesk implements Desk {
     @Override
     public void edit(String name, List<Change> made) {
         history.edit(name, made);
+    }
+
+    @Override
+    public void editMany(Object slot, String name, Work<List<Change>> changes, Consumer<Outcome<List<Fault>>> told) {
+        compute(
+                slot,
+                name,
+                progress -> {
+                    List<Change> made = changes.run(progress);
+                    List<Fault> faults = history.faults(made);
+                    progress.check();
+                    if (faults.isEmpty()) {
+                        history.edit(name, made);
+                    }
+                    return faults;
+                },
+                told);
+    }
+
+    @Override
+    public List<PastRevision> past(ThingId id) {
+        history.flush(PATIENCE);
+        return history.past(id);
+    }
+
+    @Override
+    public List<Fault> bringBack(Revision revision) {
+        return history.bringBack(revision);
     }
 
     @Override

@@ -12,6 +12,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.function.Consumer;
 import org.openide.util.Lookup;
 import org.openide.util.lookup.ServiceProvider;
+import org.openide.windows.WindowManager;
 import org.taperwright.library.exchange.DemoLibrary;
 import org.taperwright.library.exchange.FileFault;
 import org.taperwright.library.exchange.JsonForms;
@@ -78,12 +79,15 @@ public final class DeskProvider {
     }
 
     private void openHere() {
-        OpenResult result = LibraryStore.open(LibraryPlace.file(), JsonForms.forStore());
+        boolean onServer = SharedLibrary.chosen() && !LibraryPlace.named();
+        OpenResult result = onServer
+                ? LibraryStore.open(SharedLibrary.settings(), SharedLibrary.password(), JsonForms.forStore())
+                : LibraryStore.open(LibraryPlace.file(), JsonForms.forStore());
         if (result instanceof OpenResult.Opened opened) {
-            String who = System.getProperty("user.name", "");
-            List<FileFault> faults = NewLibrary.seed(
-                    opened.store(), who, DemoLibrary.load(Lookup.getDefault().lookup(ClassLoader.class)));
-            faults.forEach(fault -> Notices.warn("The demo library was left out", fault.sentence()));
+            String who = onServer ? SharedLibrary.settings().user() : System.getProperty("user.name", "");
+            if (!onServer) {
+                seed(opened.store(), who);
+            }
             EditHistory opening = new EditHistory(opened.store(), who, disk, Clock.systemUTC());
             opening.unreadable()
                     .forEach(thing -> Notices.warn(
@@ -91,12 +95,24 @@ public final class DeskProvider {
                             thing.id().value()));
             opening.onStoring(new StoringWatch(opening));
             opening.watch(times, LOOK);
-            new TimedBackups(backups(), FIRST_BACKUP, BACKUP, times, Clock.systemUTC(), DeskProvider::tellIfRefused);
+            if (!onServer) {
+                new TimedBackups(
+                        backups(), FIRST_BACKUP, BACKUP, times, Clock.systemUTC(), DeskProvider::tellIfRefused);
+            }
             keep(opening);
             EventThread.INSTANCE.execute(() -> lay(opening));
         } else if (result instanceof OpenResult.Refused refused) {
-            refusal.complete(refused.fault().sentence());
+            String reason = refused.fault().sentence();
+            refusal.complete(reason);
+            WindowManager.getDefault().invokeWhenUIReady(() -> Refusal.show(reason, onServer));
         }
+    }
+
+    /** Fills a new library of one's own; one that is shared begins empty. */
+    private static void seed(LibraryStore store, String who) {
+        List<FileFault> faults =
+                NewLibrary.seed(store, who, DemoLibrary.load(Lookup.getDefault().lookup(ClassLoader.class)));
+        faults.forEach(fault -> Notices.warn("The demo library was left out", fault.sentence()));
     }
 
     /** Makes the desk, on the event thread, with what was selected when the program was last used. */

@@ -11,6 +11,11 @@ final class LibraryPlace {
 
     private LibraryPlace() {}
 
+    /** Whether a file was named for this start; it goes before a server that is chosen. */
+    static boolean named() {
+        return System.getProperty(PROPERTY) != null;
+    }
+
     static Path file() {
         String said = System.getProperty(PROPERTY);
         return said == null

@@ -1,12 +1,13 @@
 package org.taperwright.workbench.platform;
 
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
+import javax.swing.JButton;
+import org.openide.DialogDescriptor;
 import org.openide.DialogDisplayer;
-import org.openide.NotifyDescriptor;
 import org.taperwright.library.history.Choice;
 import org.taperwright.library.history.EditHistory;
 import org.taperwright.library.history.StoringEvent;
+import org.taperwright.workbench.ui.ConflictPanel;
 
 /** Tells the user when edits cannot be stored, and asks whose version stands when two programs changed one thing. */
 final class StoringWatch implements Consumer<StoringEvent> {
@@ -35,25 +36,25 @@ final class StoringWatch implements Consumer<StoringEvent> {
         } else if (event instanceof StoringEvent.LinkLost lost) {
             Notices.warn(
                     "The library is out of reach", lost.reason() + ". Edits are kept until it can be reached again.");
+        } else if (event instanceof StoringEvent.LinkFound) {
+            Notices.warn("The library can be reached again", "The edits that waited are being stored.");
         }
     }
 
     private void ask(StoringEvent.Conflicting conflicting) {
-        String things = conflicting.clashes().stream()
-                .map(clash -> clash.theirs().id() + ": changed by "
-                        + clash.theirs().who() + " (" + clash.theirs().edit() + ")")
-                .collect(Collectors.joining("\n"));
-        String mine = "Keep mine";
-        String theirs = "Take theirs";
-        NotifyDescriptor question = new NotifyDescriptor(
-                "Another program changed the same things before \"" + conflicting.edit() + "\" was stored:\n\n" + things
-                        + "\n\nWhichever you choose, the other version stays in the thing's past.",
-                "Two versions",
-                NotifyDescriptor.DEFAULT_OPTION,
-                NotifyDescriptor.QUESTION_MESSAGE,
-                new Object[] {mine, theirs},
-                mine);
+        JButton mine = named("Keep mine", "conflict.mine");
+        JButton theirs = named("Take theirs", "conflict.theirs");
+        DialogDescriptor question =
+                new DialogDescriptor(new ConflictPanel(conflicting.edit(), conflicting.clashes()), "Two versions");
+        question.setOptions(new Object[] {mine, theirs});
+        question.setValue(mine);
         Object answer = DialogDisplayer.getDefault().notify(question);
         history.resolve(theirs.equals(answer) ? Choice.THEIRS : Choice.MINE);
+    }
+
+    private static JButton named(String words, String name) {
+        JButton button = new JButton(words);
+        button.setName(name);
+        return button;
     }
 }
