@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.uncertainty.UncertainConstant;
 
 /** The constants that an alloy's stress-strain curves hang on, and the alloy again with other values of them. */
 public final class AlloySpread {
@@ -27,14 +29,20 @@ public final class AlloySpread {
                         .toList());
     }
 
-    /** Their values with bands. */
-    public List<Reading> constants() {
-        List<Reading> constants = new ArrayList<>();
-        constants.add(new Reading(alloy.youngMpa(), Optional.of(alloy.youngBand())));
-        constants.add(new Reading(alloy.yieldMpa(), Optional.of(alloy.yieldBand())));
-        names.forEach(name -> constants.add(
-                Optional.ofNullable(alloy.constants().get(name)).orElseGet(() -> Reading.of(alloy.constant(name)))));
+    /** Their values with bands, each under the alloy's name: two alloys are drawn independently, one alloy always alike. */
+    public List<UncertainConstant> constants() {
+        List<UncertainConstant> constants = new ArrayList<>();
+        constants.add(constant("youngMpa", alloy.youngMpa(), Optional.of(alloy.youngBand())));
+        constants.add(constant("yieldMpa", alloy.yieldMpa(), Optional.of(alloy.yieldBand())));
+        for (String name : names) {
+            Optional<Reading> known = Optional.ofNullable(alloy.constants().get(name));
+            constants.add(constant(name, alloy.constant(name), known.flatMap(Reading::band)));
+        }
         return constants;
+    }
+
+    private UncertainConstant constant(String name, double value, Optional<Band> band) {
+        return new UncertainConstant(alloy.id() + "." + name, value, band);
     }
 
     /** The alloy with other values, in the order of {@link #constants()}. */

@@ -2,13 +2,21 @@ package org.taperwright.mechanics.comparison;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /**
  * Sets designs side by side: every metric's value and its ratio to the datum's, and the designs that no other dominates
  * in flexibility and cutting.
+ *
+ * <p>A ratio's band comes from ratios taken sample by sample, with the same draw of a constant for both designs. So dentine,
+ * the scatter between like pieces and the constants of one alloy cancel as far as they act alike on both, while two alloys,
+ * whose constants were measured apart, are drawn independently. It is the ratio between two designs, not between any two
+ * pieces of them.
  */
 public final class Comparisons {
     private Comparisons() {}
@@ -32,13 +40,22 @@ public final class Comparisons {
     }
 
     private static ComparisonRow row(Metric metric, List<Assessment> columns, int datum) {
-        List<Reading> readings = columns.stream().map(metric::read).toList();
-        double reference = readings.get(datum).value();
-        return new ComparisonRow(
-                metric,
-                readings.stream()
-                        .map(reading -> new ComparisonCell(reading, ratio(reading.value(), reference)))
-                        .toList());
+        List<Sampled> sampled = columns.stream().map(metric::sampled).toList();
+        List<ComparisonCell> cells = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            Sampled mine = sampled.get(i);
+            Reading reading = mine.band().isPresent() ? mine.reading() : metric.read(columns.get(i));
+            OptionalDouble ratio = ratio(reading.value(), sampled.get(datum).value());
+            Optional<Band> band = i == datum
+                    ? mine.band().map(any -> new Band(1, 1))
+                    : mine.over(sampled.get(datum)).band();
+            boolean shown = mine.band().isEmpty() || band.isPresent();
+            cells.add(
+                    ratio.isPresent() && shown
+                            ? new ComparisonCell(reading, ratio, band)
+                            : new ComparisonCell(reading, OptionalDouble.empty(), Optional.empty()));
+        }
+        return new ComparisonRow(metric, cells);
     }
 
     /** The value over the datum's; of angles below zero a ratio would read backwards, so there is none. */

@@ -3,6 +3,7 @@ package org.taperwright.mechanics.comparison;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /** Plug-in point: a row of the comparison. Register an implementation by a service line. */
 public interface Metric {
@@ -35,6 +36,14 @@ public interface Metric {
 
     /** The value for one design, with its band where the standing asks for one. */
     Reading read(Assessment assessment);
+
+    /**
+     * The value with what each sample of the uncertain constants makes of it, from which ratios get their bands; one that
+     * hangs on none is known.
+     */
+    default Sampled sampled(Assessment assessment) {
+        return Sampled.known(value(assessment));
+    }
 
     /** The value alone, for where its band is not shown: nothing is sampled. */
     default double value(Assessment assessment) {

@@ -1,12 +1,10 @@
 package org.taperwright.mechanics.cutting;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.taperwright.mechanics.design.Motion;
-import org.taperwright.mechanics.quantity.Band;
-import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.uncertainty.LatinHypercube;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /**
  * A blade pressed against a wall by a side force of 1 N per mm and moved along it. All edges stand on one circle and sink in
@@ -30,7 +28,7 @@ public final class CuttingTest {
     private static final double FORWARD = 150.0 / 360;
     private static final double BACK = 30.0 / 360;
 
-    private static final LatinHypercube CUBE = new LatinHypercube(Dentine.CONSTANTS.size());
+    private static final LatinHypercube CUBE = LatinHypercube.of(Dentine.NAMES);
 
     private CuttingTest() {}
 
@@ -39,11 +37,11 @@ public final class CuttingTest {
         return run(blade, motion, Dentine.usual());
     }
 
-    /** A number of the result with the band that dentine's constants give it. */
-    public static Reading reading(CuttingGeometry blade, Motion motion, ToDoubleFunction<CuttingResult> number) {
-        double value = number.applyAsDouble(run(blade, motion));
-        Band band = CUBE.band(shares -> number.applyAsDouble(run(blade, motion, Dentine.at(shares))));
-        return new Reading(value, Optional.of(new Band(Math.min(value, band.low()), Math.max(value, band.high()))));
+    /** A number of the result with what dentine's constants make of it. */
+    public static Sampled sampled(CuttingGeometry blade, Motion motion, ToDoubleFunction<CuttingResult> number) {
+        return CUBE.sample(
+                number.applyAsDouble(run(blade, motion)),
+                shares -> number.applyAsDouble(run(blade, motion, Dentine.at(shares))));
     }
 
     static CuttingResult run(CuttingGeometry blade, Motion motion, Dentine dentine) {

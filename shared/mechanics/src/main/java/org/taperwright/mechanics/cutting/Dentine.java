@@ -26,6 +26,10 @@ public record Dentine(double shearMpa, double hardnessMpa, double friction, doub
             Spread.byRatio(12_000, 25_000),
             Spread.byRatio(1.5, 3));
 
+    /** Names of the constants, in the same order. */
+    static final List<String> NAMES = List.of(
+            "dentine.shearMpa", "dentine.hardnessMpa", "dentine.friction", "dentine.youngMpa", "dentine.loosening");
+
     /** Dentine of the middle of every constant. */
     public static Dentine usual() {
         return at(new double[] {0.5, 0.5, 0.5, 0.5, 0.5});

@@ -8,8 +8,8 @@ import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.TaperSegment;
-import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.uncertainty.LatinHypercube;
+import org.taperwright.mechanics.uncertainty.Sampled;
 import org.taperwright.mechanics.uncertainty.Spread;
 
 /**
@@ -33,33 +33,57 @@ public final class Fatigue {
     private static final NormalDistribution NORMAL = new NormalDistribution();
     private static final int MOTION = StrainLife.CONSTANTS;
     private static final int PIECE = StrainLife.CONSTANTS + 1;
-    private static final LatinHypercube CUBE = new LatinHypercube(StrainLife.CONSTANTS + 2);
 
     private Fatigue() {}
 
     /** A design turning in a tube; filing and reaming are reckoned as if it turned on. */
     public static FatigueResult in(Tube tube, Design design, Alloy alloy, double speedRpm) {
         double level = worstLevel(tube, design);
-        double strain = design.diameterMm(level) / (2 * tube.radiusMm());
+        double strain = strain(tube, design, level);
         StrainLife law = StrainLives.of(alloy);
-        Spread motion = design.motion() == Motion.RECIPROCATION ? RECIPROCATION : Spread.exactly(1);
-        double spreadOfLog = Math.sqrt(Math.log1p(SCATTER * SCATTER));
-        Band band = CUBE.band(shares -> {
-            double piece = Math.exp(spreadOfLog * NORMAL.inverseCumulativeProbability(shares[PIECE]));
-            return Math.min(StrainLife.RUN_OUT, law.cycles(strain, shares) * motion.at(shares[MOTION]) * piece);
-        });
-        double cycles = Math.min(StrainLife.RUN_OUT, law.cycles(strain) * motion.middle());
         boolean otherMotion = design.motion() != Motion.ROTATION
                 && !(design.motion() == Motion.RECIPROCATION && alloy.superelastic());
+        Sampled cycles = cycles(tube, design, alloy);
         return new FatigueResult(
                 tube,
                 strain,
                 level,
-                cycles,
-                new Band(Math.min(cycles, band.low()), Math.max(cycles, band.high())),
+                cycles.value(),
+                cycles.band().orElseThrow(),
                 speedRpm,
                 otherMotion || law.extrapolates(strain),
                 law.source());
+    }
+
+    /** Cycles to fracture with what the constants of the law and the scatter between like pieces make of them. */
+    public static Sampled cycles(Tube tube, Design design, Alloy alloy) {
+        double strain = strain(tube, design, worstLevel(tube, design));
+        StrainLife law = StrainLives.of(alloy);
+        Spread motion = design.motion() == Motion.RECIPROCATION ? RECIPROCATION : Spread.exactly(1);
+        double spreadOfLog = Math.sqrt(Math.log1p(SCATTER * SCATTER));
+        double middle = Math.min(StrainLife.RUN_OUT, law.cycles(strain) * motion.middle());
+        return LatinHypercube.of(names(alloy)).sample(middle, shares -> {
+            double piece = Math.exp(spreadOfLog * NORMAL.inverseCumulativeProbability(shares[PIECE]));
+            return Math.min(StrainLife.RUN_OUT, law.cycles(strain, shares) * motion.at(shares[MOTION]) * piece);
+        });
+    }
+
+    /** NiTi alloys share the law of conventional wire, to which each adds its own shift and gain. */
+    private static List<String> names(Alloy alloy) {
+        String wire = alloy.superelastic() ? "life.niti." : "life.steel.";
+        String own = "life." + alloy.id() + ".";
+        return List.of(
+                wire + "point",
+                wire + "beta",
+                wire + "endurance",
+                own + "shift",
+                own + "gain",
+                "life.reciprocation",
+                "life.piece");
+    }
+
+    private static double strain(Tube tube, Design design, double level) {
+        return design.diameterMm(level) / (2 * tube.radiusMm());
     }
 
     /** Diameters are linear between the taper's steps, so the thickest level is one of them or an end of the reach. */

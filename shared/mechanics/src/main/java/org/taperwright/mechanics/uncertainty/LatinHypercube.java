@@ -1,15 +1,17 @@
 package org.taperwright.mechanics.uncertainty;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 import org.apache.commons.math3.util.MathArrays;
-import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.work.BoundedCache;
 
 /**
  * Samples of the unit cube that have each constant in every one of {@value #SAMPLES} equal slices once, by McKay, Beckman
- * and Conover, Technometrics 21 (1979). The seed is {@value #SEED}, so every run gives the same bands.
+ * and Conover, Technometrics 21 (1979). The seed is {@value #SEED} with the constant's name, so every run gives the same
+ * bands, and a constant has the same draws in every result that hangs on it: what two results share cancels in their ratio.
+ * Constants of different names are drawn independently.
  */
 public final class LatinHypercube {
     /** Number of samples. */
@@ -17,27 +19,52 @@ public final class LatinHypercube {
     /** Seed of the generator (WELL19937c). */
     public static final int SEED = 20260101;
 
-    private final double[][] shares;
+    private static final BoundedCache<String, double[]> COLUMNS = new BoundedCache<>(128);
 
-    /** A cube of so many constants. */
-    public LatinHypercube(int constants) {
-        RandomGenerator random = new Well19937c(SEED);
-        shares = new double[SAMPLES][constants];
-        for (int c = 0; c < constants; c++) {
-            int[] slices = MathArrays.natural(SAMPLES);
-            MathArrays.shuffle(slices, random);
-            for (int s = 0; s < SAMPLES; s++) {
-                shares[s][c] = (slices[s] + random.nextDouble()) / SAMPLES;
-            }
-        }
+    private final List<double[]> columns;
+
+    private LatinHypercube(List<double[]> columns) {
+        this.columns = columns;
     }
 
-    /** The 5 to 95 % band of a value computed from the constants' shares. */
-    public Band band(ToDoubleFunction<double[]> value) {
-        double[] values = Arrays.stream(shares)
-                .mapToDouble(sample -> value.applyAsDouble(sample.clone()))
-                .sorted()
-                .toArray();
-        return new Band(values[SAMPLES / 20], values[SAMPLES - 1 - SAMPLES / 20]);
+    /** The cube of constants by name. */
+    public static LatinHypercube of(List<String> constants) {
+        return new LatinHypercube(constants.stream()
+                .map(name -> COLUMNS.get(name, LatinHypercube::column))
+                .toList());
+    }
+
+    /** The cube of constants by name. */
+    public static LatinHypercube of(String... constants) {
+        return of(List.of(constants));
+    }
+
+    private static double[] column(String name) {
+        RandomGenerator random = new Well19937c(new int[] {SEED, name.hashCode()});
+        int[] slices = MathArrays.natural(SAMPLES);
+        MathArrays.shuffle(slices, random);
+        double[] shares = new double[SAMPLES];
+        for (int s = 0; s < SAMPLES; s++) {
+            shares[s] = (slices[s] + random.nextDouble()) / SAMPLES;
+        }
+        return shares;
+    }
+
+    /**
+     * A value with what every sample makes of it.
+     *
+     * @param value the value at the middle of every constant
+     * @param sample the value at a share of each constant's spread, 0 to 1
+     */
+    public Sampled sample(double value, ToDoubleFunction<double[]> sample) {
+        double[] samples = new double[SAMPLES];
+        for (int s = 0; s < SAMPLES; s++) {
+            double[] shares = new double[columns.size()];
+            for (int c = 0; c < shares.length; c++) {
+                shares[c] = columns.get(c)[s];
+            }
+            samples[s] = sample.applyAsDouble(shares);
+        }
+        return Sampled.of(value, samples);
     }
 }

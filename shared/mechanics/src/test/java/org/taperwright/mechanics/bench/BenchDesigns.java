@@ -39,4 +39,22 @@ public final class BenchDesigns {
                 Making.GROUND,
                 motion);
     }
+
+    /** The same design of another alloy. */
+    public static Design inAlloy(Design design, String alloy) {
+        return new Design(
+                design.name(),
+                design.note(),
+                design.tipDiameterMm(),
+                design.taper(),
+                design.shaftDiameterMm(),
+                design.lengthMm(),
+                design.sections(),
+                design.flutes(),
+                design.hand(),
+                design.tip(),
+                alloy,
+                design.making(),
+                design.motion());
+    }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -13,6 +14,9 @@ import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
 import org.taperwright.mechanics.bench.BenchDesigns;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.work.Progress;
 
 class ComparisonOfDesignsTest {
@@ -65,6 +69,47 @@ class ComparisonOfDesignsTest {
             assertThat(flexibility.get(i).ratio().orElseThrow())
                     .isCloseTo(1 / moment.get(i).ratio().orElseThrow(), within(1e-12));
         }
+    }
+
+    /** What stands on uncertain constants has a band at its ratio as at its value; the datum against itself is 1. */
+    @Test
+    void everyRatioOfAnEstimateOrIndexHasABandAroundIt() {
+        for (ComparisonRow row : Comparisons.of(COLUMNS, 1).rows()) {
+            for (int i = 0; i < COLUMNS.size(); i++) {
+                ComparisonCell cell = row.cells().get(i);
+                if (cell.ratio().isPresent() && row.metric().standing() != Standing.COMPUTED) {
+                    Band band = cell.ratioBand()
+                            .orElseThrow(() -> new AssertionError(row.metric().id()));
+                    assertThat(cell.ratio().getAsDouble()).isBetween(band.low(), band.high());
+                    assertThat(i == 1 ? band : new Band(1, 1)).isEqualTo(new Band(1, 1));
+                } else {
+                    assertThat(cell.ratioBand()).as(row.metric().id()).isEmpty();
+                }
+            }
+        }
+    }
+
+    /**
+     * Sand-heap torques of one alloy are both proportional to its shear yield, whatever that is: their ratio is one of
+     * geometry. Of two alloys the yields differ, and so does their ratio.
+     */
+    @Test
+    void whatTwoDesignsOfOneAlloyShareCancelsInTheirRatio() {
+        Band shared = row(Comparisons.of(COLUMNS, 0), "plastic-torque")
+                .cells()
+                .get(1)
+                .ratioBand()
+                .orElseThrow();
+        assertThat(shared.high() / shared.low()).isCloseTo(1, within(1e-9));
+        Design square = BenchDesigns.of("square", 0.25, 0.04);
+        List<Assessment> alloys = Stream.of(square, BenchDesigns.inAlloy(square, "niti-martensitic"))
+                .map(design -> ((AssessmentResult.Assessed) Assessments.of(design, Progress.NONE)).assessment())
+                .toList();
+        ComparisonCell apart =
+                row(Comparisons.of(alloys, 0), "plastic-torque").cells().get(1);
+        Band own = apart.reading().band().orElseThrow();
+        Band band = apart.ratioBand().orElseThrow();
+        assertThat(band.high() / band.low()).isGreaterThan(own.high() / own.low());
     }
 
     @Test

@@ -12,7 +12,6 @@ import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
 import org.taperwright.mechanics.bench.BenchDesigns;
-import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
@@ -21,7 +20,7 @@ import org.taperwright.mechanics.work.Progress;
 class MetricsTest {
     private static final List<Assessment> ASSESSED = List.of("square", "triangle", "scalloped", "teardrop").stream()
             .map(family -> BenchDesigns.of(family, 0.25, 0.04))
-            .flatMap(design -> Stream.of(design, inAlloy(design)))
+            .flatMap(design -> Stream.of(design, BenchDesigns.inAlloy(design, "niti-martensitic")))
             .map(design -> Assessments.of(design, Progress.NONE))
             .map(result -> ((AssessmentResult.Assessed) result).assessment())
             .toList();
@@ -63,22 +62,5 @@ class MetricsTest {
                 assertThat(reading.value()).as(metric.id()).isBetween(band.low(), band.high());
             }
         }
-    }
-
-    private static Design inAlloy(Design design) {
-        return new Design(
-                design.name(),
-                design.note(),
-                design.tipDiameterMm(),
-                design.taper(),
-                design.shaftDiameterMm(),
-                design.lengthMm(),
-                design.sections(),
-                design.flutes(),
-                design.hand(),
-                design.tip(),
-                "niti-martensitic",
-                design.making(),
-                design.motion());
     }
 }

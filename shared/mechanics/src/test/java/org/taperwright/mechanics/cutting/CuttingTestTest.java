@@ -147,7 +147,8 @@ class CuttingTestTest {
             @ForAll @DoubleRange(min = 0, max = 5) double flutes) {
         CuttingGeometry blade = blade(edges, rake, clearance, land, flutes, 0.3);
         for (Motion motion : Motion.values()) {
-            Reading reading = CuttingTest.reading(blade, motion, CuttingResult::perSecondMm3);
+            Reading reading = CuttingTest.sampled(blade, motion, CuttingResult::perSecondMm3)
+                    .reading();
             assertThat(reading.value())
                     .isBetween(
                             reading.band().orElseThrow().low(),

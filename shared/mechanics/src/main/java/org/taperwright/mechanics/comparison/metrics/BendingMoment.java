@@ -1,13 +1,13 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
-import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /** Moment at the clamp, 3 mm from the tip, when the chord to the load 17 mm further on stands at 45 degrees. */
-public final class BendingMoment extends DeclaredMetric {
+public final class BendingMoment extends SampledMetric {
     /** For the service loader. */
     public BendingMoment() {
         super(new Declaration(
@@ -24,8 +24,8 @@ public final class BendingMoment extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        return new Reading(assessment.bending().momentNmm(), BendingBand.ofMoment(assessment));
+    public Sampled sampled(Assessment assessment) {
+        return Spreads.bending(assessment).momentNmm();
     }
 
     @Override

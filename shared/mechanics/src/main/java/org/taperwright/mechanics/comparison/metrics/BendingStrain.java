@@ -1,14 +1,13 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
-import org.taperwright.mechanics.quantity.Band;
-import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /** Greatest strain of any fibre in the bending test at 45 degrees. */
-public final class BendingStrain extends DeclaredMetric {
+public final class BendingStrain extends SampledMetric {
     /** For the service loader. */
     public BendingStrain() {
         super(new Declaration(
@@ -24,10 +23,8 @@ public final class BendingStrain extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        return new Reading(
-                100 * assessment.bending().greatestStrain(),
-                BendingBand.ofStrain(assessment).map(band -> new Band(100 * band.low(), 100 * band.high())));
+    public Sampled sampled(Assessment assessment) {
+        return Spreads.bending(assessment).greatestStrain().map(strain -> 100 * strain);
     }
 
     @Override

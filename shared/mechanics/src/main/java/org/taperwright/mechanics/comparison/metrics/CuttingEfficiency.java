@@ -1,18 +1,18 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.cutting.CuttingResult;
 import org.taperwright.mechanics.cutting.CuttingTest;
-import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /**
  * Dentine removed a second by one millimetre of the blade in its own motion, under a side force of 1 N and at a
  * usual speed; only its order among blades means something.
  */
-public final class CuttingEfficiency extends DeclaredMetric {
+public final class CuttingEfficiency extends SampledMetric {
     /** For the service loader. */
     public CuttingEfficiency() {
         super(new Declaration(
@@ -30,8 +30,8 @@ public final class CuttingEfficiency extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        return CuttingTest.reading(assessment.cutting(), assessment.design().motion(), CuttingResult::perSecondMm3);
+    public Sampled sampled(Assessment assessment) {
+        return CuttingTest.sampled(assessment.cutting(), assessment.design().motion(), CuttingResult::perSecondMm3);
     }
 
     @Override

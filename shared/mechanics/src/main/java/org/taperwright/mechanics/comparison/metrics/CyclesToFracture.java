@@ -1,14 +1,14 @@
 package org.taperwright.mechanics.comparison.metrics;
 
-import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
-import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.comparison.SampledMetric;
+import org.taperwright.mechanics.fatigue.Fatigue;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /** Turns to fracture in the usual tube; ten million stands for as many or more. */
-public final class CyclesToFracture extends DeclaredMetric {
+public final class CyclesToFracture extends SampledMetric {
     /** For the service loader. */
     public CyclesToFracture() {
         super(new Declaration(
@@ -24,8 +24,12 @@ public final class CyclesToFracture extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        return new Reading(
-                assessment.fatigue().cycles(), Optional.of(assessment.fatigue().band()));
+    public Sampled sampled(Assessment assessment) {
+        return Fatigue.cycles(assessment.fatigue().tube(), assessment.design(), assessment.alloy());
+    }
+
+    @Override
+    public double value(Assessment assessment) {
+        return assessment.fatigue().cycles();
     }
 }

@@ -1,14 +1,13 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
-import org.taperwright.mechanics.quantity.Band;
-import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /** How readily the instrument bends: one over the moment that bends it to 45 degrees in the bending test. */
-public final class Flexibility extends DeclaredMetric {
+public final class Flexibility extends SampledMetric {
     /** For the service loader. */
     public Flexibility() {
         super(new Declaration(
@@ -26,10 +25,8 @@ public final class Flexibility extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        return new Reading(
-                1 / assessment.bending().momentNmm(),
-                BendingBand.ofMoment(assessment).map(band -> new Band(1 / band.high(), 1 / band.low())));
+    public Sampled sampled(Assessment assessment) {
+        return Spreads.bending(assessment).momentNmm().map(moment -> 1 / moment);
     }
 
     @Override

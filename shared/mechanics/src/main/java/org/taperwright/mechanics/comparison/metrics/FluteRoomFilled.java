@@ -1,17 +1,17 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.cutting.CuttingTest;
-import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /**
  * Share of the chip space that the loose chips of one turn, to-and-fro or stroke fill under a side force of 1 N
  * per mm.
  */
-public final class FluteRoomFilled extends DeclaredMetric {
+public final class FluteRoomFilled extends SampledMetric {
     /** For the service loader. */
     public FluteRoomFilled() {
         super(new Declaration(
@@ -29,8 +29,8 @@ public final class FluteRoomFilled extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        return CuttingTest.reading(
+    public Sampled sampled(Assessment assessment) {
+        return CuttingTest.sampled(
                 assessment.cutting(), assessment.design().motion(), result -> 100 * result.roomFilled());
     }
 

@@ -1,13 +1,13 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
-import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /** Torque at which the weakest free level yields all through, without hardening. */
-public final class PlasticTorque extends DeclaredMetric {
+public final class PlasticTorque extends SampledMetric {
     /** For the service loader. */
     public PlasticTorque() {
         super(new Declaration(
@@ -23,7 +23,12 @@ public final class PlasticTorque extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        return YieldBand.around(assessment.twisting().plasticTorqueNmm(), assessment.alloy());
+    public Sampled sampled(Assessment assessment) {
+        return Spreads.twisting(assessment).plasticTorqueNmm();
+    }
+
+    @Override
+    public double value(Assessment assessment) {
+        return assessment.twisting().plasticTorqueNmm();
     }
 }

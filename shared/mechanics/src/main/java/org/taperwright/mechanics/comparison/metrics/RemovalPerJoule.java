@@ -1,15 +1,15 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.cutting.CuttingResult;
 import org.taperwright.mechanics.cutting.CuttingTest;
-import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /** Dentine removed for the work spent on chips and on rubbing; only its order among blades means something. */
-public final class RemovalPerJoule extends DeclaredMetric {
+public final class RemovalPerJoule extends SampledMetric {
     /** For the service loader. */
     public RemovalPerJoule() {
         super(new Declaration(
@@ -27,8 +27,8 @@ public final class RemovalPerJoule extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        return CuttingTest.reading(assessment.cutting(), assessment.design().motion(), CuttingResult::perJouleMm3);
+    public Sampled sampled(Assessment assessment) {
+        return CuttingTest.sampled(assessment.cutting(), assessment.design().motion(), CuttingResult::perJouleMm3);
     }
 
     @Override

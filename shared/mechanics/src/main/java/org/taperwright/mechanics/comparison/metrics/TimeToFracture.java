@@ -1,14 +1,14 @@
 package org.taperwright.mechanics.comparison.metrics;
 
-import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
-import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.comparison.SampledMetric;
+import org.taperwright.mechanics.fatigue.Fatigue;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /** Turns to fracture over 300 turns a minute, in a tube of 60° on 5 mm. */
-public final class TimeToFracture extends DeclaredMetric {
+public final class TimeToFracture extends SampledMetric {
     /** For the service loader. */
     public TimeToFracture() {
         super(new Declaration(
@@ -24,8 +24,14 @@ public final class TimeToFracture extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        return new Reading(
-                assessment.fatigue().seconds(), Optional.of(assessment.fatigue().secondsBand()));
+    public Sampled sampled(Assessment assessment) {
+        double seconds = 60 / assessment.fatigue().speedRpm();
+        return Fatigue.cycles(assessment.fatigue().tube(), assessment.design(), assessment.alloy())
+                .map(cycles -> cycles * seconds);
+    }
+
+    @Override
+    public double value(Assessment assessment) {
+        return assessment.fatigue().seconds();
     }
 }

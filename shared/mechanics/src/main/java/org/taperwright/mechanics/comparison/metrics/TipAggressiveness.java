@@ -1,19 +1,17 @@
 package org.taperwright.mechanics.comparison.metrics;
 
-import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.design.TipKind;
-import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.uncertainty.LatinHypercube;
+import org.taperwright.mechanics.uncertainty.Sampled;
 import org.taperwright.mechanics.uncertainty.Spread;
 
 /** How readily the tip cuts ahead: its share of cutting, times the slenderness of its cone against one of 75°. */
-public final class TipAggressiveness extends DeclaredMetric {
+public final class TipAggressiveness extends SampledMetric {
     private static final double USUAL_DEG = 75;
-    private static final LatinHypercube CUBE = new LatinHypercube(1);
 
     /** For the service loader. */
     public TipAggressiveness() {
@@ -31,11 +29,13 @@ public final class TipAggressiveness extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        Spread weight = weight(assessment.design().tip().kind());
+    public Sampled sampled(Assessment assessment) {
+        TipKind kind = assessment.design().tip().kind();
+        Spread weight = weight(kind);
         double cone = Math.tan(Math.toRadians(USUAL_DEG / 2))
                 / Math.tan(Math.toRadians(assessment.design().tip().angleDeg() / 2));
-        return new Reading(weight.middle() * cone, Optional.of(CUBE.band(shares -> weight.at(shares[0]) * cone)));
+        return LatinHypercube.of("tip." + kind.word())
+                .sample(weight.middle() * cone, shares -> weight.at(shares[0]) * cone);
     }
 
     private static Spread weight(TipKind kind) {

@@ -1,18 +1,17 @@
 package org.taperwright.mechanics.comparison.metrics;
 
-import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
-import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.uncertainty.LatinHypercube;
+import org.taperwright.mechanics.uncertainty.Sampled;
 import org.taperwright.mechanics.uncertainty.Spread;
 
 /** Fully plastic torque at a tip bound 3 mm over a usual torque of shaping; it says nothing of any one canal. */
-public final class TorsionalReserve extends DeclaredMetric {
+public final class TorsionalReserve extends SampledMetric {
     private static final Spread SHAPING = Spread.byRatio(8, 22);
-    private static final LatinHypercube CUBE = new LatinHypercube(2);
+    private static final LatinHypercube CUBE = LatinHypercube.of("shaping.torqueNmm");
 
     /** For the service loader. */
     public TorsionalReserve() {
@@ -30,13 +29,13 @@ public final class TorsionalReserve extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        double plastic = assessment.twisting().plasticTorqueNmm();
-        Spread yield = Spread.even(
-                assessment.alloy().yieldBand().low() / assessment.alloy().yieldMpa(),
-                assessment.alloy().yieldBand().high() / assessment.alloy().yieldMpa());
-        return new Reading(
-                plastic / SHAPING.middle(),
-                Optional.of(CUBE.band(shares -> plastic * yield.at(shares[0]) / SHAPING.at(shares[1]))));
+    public Sampled sampled(Assessment assessment) {
+        Sampled shaping = CUBE.sample(SHAPING.middle(), shares -> SHAPING.at(shares[0]));
+        return Spreads.twisting(assessment).plasticTorqueNmm().over(shaping);
+    }
+
+    @Override
+    public double value(Assessment assessment) {
+        return assessment.twisting().plasticTorqueNmm() / SHAPING.middle();
     }
 }

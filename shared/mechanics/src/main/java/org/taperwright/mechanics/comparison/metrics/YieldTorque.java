@@ -1,13 +1,13 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
-import org.taperwright.mechanics.quantity.Reading;
+import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /** Torque at which the peak shear of the weakest free level reaches the alloy's shear yield. */
-public final class YieldTorque extends DeclaredMetric {
+public final class YieldTorque extends SampledMetric {
     /** For the service loader. */
     public YieldTorque() {
         super(new Declaration(
@@ -23,7 +23,12 @@ public final class YieldTorque extends DeclaredMetric {
     }
 
     @Override
-    public Reading read(Assessment assessment) {
-        return YieldBand.around(assessment.twisting().yieldTorqueNmm(), assessment.alloy());
+    public Sampled sampled(Assessment assessment) {
+        return Spreads.twisting(assessment).yieldTorqueNmm();
+    }
+
+    @Override
+    public double value(Assessment assessment) {
+        return assessment.twisting().yieldTorqueNmm();
     }
 }
