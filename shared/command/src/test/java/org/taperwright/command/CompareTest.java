@@ -13,7 +13,7 @@ class CompareTest {
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.out())
                 .startsWith("Six ways to make a 25/.04\n")
-                .contains("Marram 25/.04 (datum)", "Ratios to A, the datum", "No other design is at least as good")
+                .contains("Marram 25/.04 (datum)", "Ratios to A, the datum", "certainly undominated", "B  For: ")
                 .contains("They do not replace the manufacturer's instructions");
     }
 
@@ -56,6 +56,46 @@ class CompareTest {
                 assertThat(cells.get(0).get("ratio").asDouble()).isEqualTo(ratio, within(1e-12));
             }
         }
+    }
+
+    @Test
+    void aPurposeGivesAScoreWithAllItIsMadeOf() {
+        JsonNode score = Ran.with("compare", "--demo", "--json", "--purpose", "teaching", "--weight", "cutting=2")
+                .json()
+                .get("score");
+        assertThat(score.get("weights").get("cutting").asDouble()).isEqualTo(2);
+        for (JsonNode design : score.get("designs")) {
+            double sum = 0;
+            for (JsonNode contribution : design.get("contributions")) {
+                sum += contribution.asDouble();
+            }
+            assertThat(design.get("total").asDouble()).isEqualTo(sum, within(1e-12));
+        }
+        assertThat(Ran.with("compare", "--demo", "--purpose", "teaching").out())
+                .contains(
+                        "Score by your weights",
+                        "as one ratio to the datum",
+                        "stays while no weight moves by more than");
+    }
+
+    @Test
+    void aWeightOfNoMetricAndAnUnknownPurposeAreRefusedWithWhatWouldDo() {
+        assertThat(Ran.with("compare", "--demo", "--weight", "speed=1").err())
+                .startsWith("--weight: \"speed\" is no metric that can count")
+                .contains("flexibility");
+        assertThat(Ran.with("compare", "--demo", "--weight", "cutting=-1").err())
+                .contains("not below zero");
+        assertThat(Ran.with("compare", "--demo", "--purpose", "racing").err()).contains("narrow-curve");
+    }
+
+    @Test
+    void sentencesSayForAndAgainstWithTheRatioOfTheTable() {
+        JsonNode json = Ran.with("compare", "--demo", "--json", "marram-25-04", "teasel-25-04")
+                .json();
+        assertThat(json.get("designs").get(0).has("gives")).isFalse();
+        JsonNode other = json.get("designs").get(1);
+        assertThat(other.get("gives").size() + other.get("takes").size()).isPositive();
+        assertThat(other.get("dominance").asText()).isIn("certainly undominated", "possibly undominated", "dominated");
     }
 
     @Test

@@ -40,7 +40,7 @@ record MapPoint(String name, SeriesLook look, double flexibility, double cutting
                             flexibility.getAsDouble(),
                             cutting.getAsDouble(),
                             datum.get() == i,
-                            comparison.undominated().get(column.get())));
+                            comparison.tradeOff().places().get(column.get()).undominated()));
                 }
             }
         }

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.ComparisonRow;
 import org.taperwright.mechanics.comparison.Metric;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /**
  * The scores of all designs of a comparison by one set of weights.
@@ -30,7 +31,7 @@ public record ScoreBoard(Weights weights, List<Score> scores, List<String> idle)
         List<String> idle = new ArrayList<>(weights.byMetric().keySet());
         counting.forEach(row -> idle.remove(row.metric().id()));
         List<Score> scores = IntStream.range(0, comparison.columns().size())
-                .mapToObj(column -> score(counting, weights, column))
+                .mapToObj(column -> score(comparison, counting, weights, column))
                 .toList();
         return new ScoreBoard(weights, scores, idle);
     }
@@ -40,19 +41,33 @@ public record ScoreBoard(Weights weights, List<Score> scores, List<String> idle)
         return metric.direction() != Metric.Direction.NEITHER;
     }
 
-    private static Score score(List<ComparisonRow> counting, Weights weights, int column) {
+    private static Score score(Comparison comparison, List<ComparisonRow> counting, Weights weights, int column) {
         List<Contribution> contributions = new ArrayList<>();
         List<Metric> lacking = new ArrayList<>();
+        Sampled sum = Sampled.known(0);
         for (ComparisonRow row : counting) {
+            Metric metric = row.metric();
             double ratio = row.cells().get(column).ratio().orElse(0);
             if (ratio > 0) {
-                contributions.add(
-                        new Contribution(row.metric(), weights.of(row.metric().id()), Math.log(ratio)));
+                Contribution given = new Contribution(metric, weights.of(metric.id()), Math.log(ratio));
+                contributions.add(given);
+                sum = sum.with(sampled(comparison, given, column), Double::sum);
             } else {
-                lacking.add(row.metric());
+                lacking.add(metric);
             }
         }
-        return new Score(contributions, lacking);
+        return new Score(contributions, lacking, sum.band());
+    }
+
+    private static Sampled sampled(Comparison comparison, Contribution given, int column) {
+        Metric metric = given.metric();
+        double perLog = new Contribution(metric, given.weight(), 1).value();
+        if (column == comparison.datum()) {
+            return Sampled.known(0);
+        }
+        return metric.sampled(comparison.columns().get(column))
+                .over(metric.sampled(comparison.columns().get(comparison.datum())))
+                .map(ratio -> perLog * Math.log(ratio));
     }
 
     /** The columns that have a total, the highest first; equal ones in the comparison's order. */

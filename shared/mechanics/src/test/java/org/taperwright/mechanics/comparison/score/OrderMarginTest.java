@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
@@ -116,7 +117,7 @@ class OrderMarginTest {
                 double sign = metric.direction() == Metric.Direction.LESS ? -1 : 1;
                 contributions.add(new Contribution(metric, weights[k], sign * design[k]));
             }
-            scores.add(new Score(contributions, List.of()));
+            scores.add(new Score(contributions, List.of(), Optional.empty()));
         }
         return new ScoreBoard(new Weights(byMetric), scores, List.of());
     }

@@ -12,9 +12,11 @@ import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
 import org.taperwright.mechanics.bench.BenchDesigns;
 import org.taperwright.mechanics.comparison.Comparison;
+import org.taperwright.mechanics.comparison.ComparisonRow;
 import org.taperwright.mechanics.comparison.Comparisons;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.work.Progress;
 
 class ScoreBoardTest {
@@ -65,6 +67,22 @@ class ScoreBoardTest {
         assertThat(score.meanRatio()).isEmpty();
     }
 
+    /** With one weight the score is that metric's ratio, so its band is that ratio's; with two it is wider than nothing. */
+    @Test
+    void aScoreHasTheBandOfItsRatios() {
+        ScoreBoard one = ScoreBoard.of(COMPARISON, new Weights(Map.of("cutting", 2.5)));
+        Band ratio = row("cutting").cells().get(2).ratioBand().orElseThrow();
+        Band mean = one.scores().get(2).meanRatioBand().orElseThrow();
+        assertThat(mean.low()).isCloseTo(ratio.low(), within(1e-9));
+        assertThat(mean.high()).isCloseTo(ratio.high(), within(1e-9));
+        assertThat(ScoreBoard.of(COMPARISON, new Weights(Map.of("chip-space", 1.0)))
+                        .scores()
+                        .get(2)
+                        .band())
+                .as("a computed metric has none")
+                .isEmpty();
+    }
+
     @Test
     void onlyTheProportionsOfWeightsMatter() {
         Weights weights = Purpose.find("narrow-curve").orElseThrow().weights();
@@ -100,13 +118,13 @@ class ScoreBoardTest {
     }
 
     private static double ratio(String metric, int column) {
+        return row(metric).cells().get(column).ratio().orElseThrow();
+    }
+
+    private static ComparisonRow row(String metric) {
         return COMPARISON.rows().stream()
                 .filter(row -> row.metric().id().equals(metric))
                 .findFirst()
-                .orElseThrow()
-                .cells()
-                .get(column)
-                .ratio()
                 .orElseThrow();
     }
 }
