@@ -6,14 +6,16 @@ import org.taperwright.command.table.Column;
 import org.taperwright.command.table.Table;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.bench.StandardLimit;
+import org.taperwright.mechanics.bench.spread.BendingSpread;
+import org.taperwright.mechanics.bench.spread.TwistingSpread;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.Metrics;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.fatigue.FatigueResult;
-import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.mechanics.uncertainty.Sampled;
 import org.taperwright.shaping.instrument.Designation;
 
 /** Assessments as text for people. */
@@ -36,7 +38,7 @@ public final class AssessmentText {
             page.part("Edges of the sections");
             page.table(SectionTables.edges(assessment));
             page.part("Along the blade");
-            page.table(BladeTable.of(assessment.profile()));
+            page.table(BladeTable.of(assessment));
             page.part("Bench tests clamped 3 mm from the tip, cutting, and turning in a curve");
             page.table(metrics(assessment));
             limits(assessment, page);
@@ -74,41 +76,49 @@ public final class AssessmentText {
             table.row(
                     "  " + metric.label(),
                     Shown.number(reading.value()),
-                    reading.band().map(AssessmentText::text).orElse(""),
+                    reading.band().map(Shown::band).orElse(""),
                     metric.unit(),
                     metric.standing().word());
         }
         return table;
     }
 
-    private static String text(Band band) {
-        return Shown.number(band.low()) + " to " + Shown.number(band.high());
-    }
-
     private static void limits(Assessment assessment, Page page) {
+        BendingSpread bending = BendingSpread.of(assessment.design(), assessment.alloy(), assessment.bending());
+        TwistingSpread twisting = TwistingSpread.of(assessment.design(), assessment.alloy(), assessment.twisting());
         page.line("");
-        page.line("Bending at 45°: " + Shown.benchMoment(assessment.bending().momentNmm()) + ", by a force of "
-                + Shown.number(assessment.bending().forceN()) + " N");
-        page.line("  Greatest strain " + Shown.number(100 * assessment.bending().greatestStrain()) + " %, "
-                + Shown.mm(assessment.bending().strainLevelMm()) + " from the tip"
+        page.line("Bending at 45° (estimate, 5 to 95 % in brackets): "
+                + Shown.benchMoment(assessment.bending().momentNmm()) + band(bending.momentNmm()) + ", by a force of "
+                + Shown.number(assessment.bending().forceN()) + band(bending.forceN()) + " N");
+        page.line("  Greatest strain " + Shown.number(100 * assessment.bending().greatestStrain())
+                + band(bending.greatestStrain().map(strain -> 100 * strain)) + " %, "
+                + Shown.mm(assessment.bending().strainLevelMm()) + band(bending.strainLevelMm()) + " from the tip"
                 + (assessment.bending().setDeg().isPresent()
                         ? "; it stays bent by "
-                                + Shown.number(assessment.bending().setDeg().getAsDouble()) + "° (estimate)"
+                                + Shown.number(assessment.bending().setDeg().getAsDouble()) + band(bending.setDeg())
+                                + "°"
                         : "; it springs back"));
         limit(assessment.bending().limit(), page);
-        page.line("Twisting: fully plastic at "
-                + Shown.benchMoment(assessment.twisting().plasticTorqueNmm()) + "; fracture (estimate) at "
-                + Shown.benchMoment(assessment.twisting().fractureTorqueNmm()) + " after "
-                + Shown.number(assessment.twisting().fractureAngleDeg()) + "°, "
-                + Shown.mm(assessment.twisting().weakestLevelMm()) + " from the tip");
+        page.line("Twisting (estimate, 5 to 95 % in brackets): fully plastic at "
+                + Shown.benchMoment(assessment.twisting().plasticTorqueNmm()) + band(twisting.plasticTorqueNmm())
+                + "; fracture at " + Shown.benchMoment(assessment.twisting().fractureTorqueNmm())
+                + band(twisting.fractureTorqueNmm()) + " after "
+                + Shown.number(assessment.twisting().fractureAngleDeg()) + band(twisting.fractureAngleDeg()) + "°, "
+                + Shown.mm(assessment.twisting().weakestLevelMm()) + band(twisting.weakestLevelMm())
+                + " from the tip");
         limit(assessment.twisting().limit(), page);
+    }
+
+    private static String band(Sampled sampled) {
+        return sampled.band().map(band -> " [" + Shown.band(band) + "]").orElse("");
     }
 
     private static void fatigue(FatigueResult fatigue, Page page) {
         page.line("Turning in a tube of " + Shown.degrees(fatigue.tube().angleDeg()) + " on "
                 + Shown.mm(fatigue.tube().radiusMm()) + ": fracture after "
                 + (fatigue.unbroken() ? "at least " : "about ") + Shown.number(fatigue.cycles()) + " turns ("
-                + text(fatigue.band()) + "), " + Shown.number(fatigue.seconds()) + " s at "
+                + Shown.band(fatigue.band()) + "), " + Shown.number(fatigue.seconds()) + " s ("
+                + Shown.band(fatigue.secondsBand()) + ") at "
                 + Shown.rpm(fatigue.speedRpm()) + ", " + Shown.mm(fatigue.levelMm()) + " from the tip");
         if (fatigue.extrapolated()) {
             page.line("  Extrapolated: the strain or the motion lies outside what the source tested.");

@@ -13,14 +13,16 @@ import org.taperwright.mechanics.comparison.Statement;
 import org.taperwright.mechanics.comparison.TradeOff;
 import org.taperwright.mechanics.comparison.score.ScoreBoard;
 
-/** A comparison as JSON for programs: form {@code taperwright/comparison-result}. */
+/** A comparison as JSON for programs: form {@code taperwright/comparison-result}. Version 2 added bands of ratios, how
+ * sure the trade-off is, what each design gives and takes, and scores. */
 public final class ComparisonJson {
     private ComparisonJson() {}
 
     /** Designs in the order compared; each metric's cells in the same order. */
     public static String of(String title, List<FoundDesign> found, Comparison comparison, Optional<ScoreBoard> board) {
-        ResultJson json = new ResultJson("taperwright/comparison-result");
+        ResultJson json = new ResultJson("taperwright/comparison-result", 2);
         JsonWriter out = json.out();
+        json.bands();
         out.name("title").text(title);
         out.name("datum").text(found.get(comparison.datum()).id().value());
         out.name("designs").beginList(false);
@@ -39,7 +41,7 @@ public final class ComparisonJson {
         }
         out.endList();
         out.name("metrics").beginList(false);
-        comparison.rows().forEach(row -> metric(row, out));
+        comparison.rows().forEach(row -> metric(row, json));
         out.endList();
         board.filter(scores -> !scores.weights().isEmpty()).ifPresent(scores -> ScoreJson.on(out, scores));
         return json.finished();
@@ -64,13 +66,14 @@ public final class ComparisonJson {
         out.endList();
     }
 
-    private static void metric(ComparisonRow row, JsonWriter out) {
+    private static void metric(ComparisonRow row, ResultJson json) {
+        JsonWriter out = json.out();
         Metric metric = row.metric();
         out.beginObject(false);
         out.name("id").text(metric.id());
         out.name("label").text(metric.label());
         out.name("group").text(metric.group().label());
-        out.name("unit").text(metric.unit());
+        out.name("unit").text(metric.unit().isEmpty() ? "1" : metric.unit());
         out.name("standing").text(metric.standing().word());
         out.name("wanted").text(wanted(metric.direction()));
         out.name("explanation").text(metric.explanation());
@@ -78,14 +81,9 @@ public final class ComparisonJson {
         out.name("cells").beginList(false);
         for (ComparisonCell cell : row.cells()) {
             out.beginObject(true).name("value").number(cell.reading().value());
+            json.band("band", cell.reading().band());
             cell.ratio().ifPresent(ratio -> out.name("ratio").number(ratio));
-            cell.reading()
-                    .band()
-                    .ifPresent(band -> out.name("band")
-                            .beginList(true)
-                            .number(band.low())
-                            .number(band.high())
-                            .endList());
+            json.band("ratioBand", cell.ratioBand());
             out.endObject();
         }
         out.endList();

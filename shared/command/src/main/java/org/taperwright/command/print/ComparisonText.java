@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.taperwright.command.table.Column;
 import org.taperwright.command.table.Table;
 import org.taperwright.mechanics.comparison.Comparison;
@@ -15,6 +17,7 @@ import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.TradeOff;
 import org.taperwright.mechanics.comparison.score.ScoreBoard;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.shaping.instrument.Designation;
 
@@ -31,12 +34,22 @@ public final class ComparisonText {
         page.table(designs(comparison));
         page.part("Values");
         page.table(cells(
-                comparison, true, (cell, datum) -> Shown.number(cell.reading().value())));
+                comparison,
+                true,
+                Column::numbers,
+                (cell, datum) -> Shown.number(cell.reading().value())));
         page.part("From 5 to 95 %, of the estimates and indices that have a band");
-        page.table(cells(banded(comparison), false, (cell, datum) -> band(cell)));
+        page.table(cells(
+                banded(comparison),
+                false,
+                Column::words,
+                (cell, datum) -> written(cell.reading().band())));
         page.part(
                 "Ratios to " + letter(comparison.datum()) + ", the datum (Δ: differences, where a ratio says nothing)");
-        page.table(cells(comparison, false, ComparisonText::against));
+        page.table(cells(comparison, false, Column::numbers, ComparisonText::against));
+        page.part("From 5 to 95 % of these ratios, of the estimates and indices");
+        page.table(cells(ratioBanded(comparison), false, Column::words, (cell, datum) -> written(cell.ratioBand())));
+        page.line("What two designs share, such as the constants of one alloy, cancels in their ratio.");
         page.part("Trade-off between flexibility and cutting, by the samples of all bands");
         tradeOff(comparison).forEach(page::line);
         page.part("What each gives and takes against " + letter(comparison.datum()));
@@ -71,21 +84,25 @@ public final class ComparisonText {
     }
 
     private static Comparison banded(Comparison comparison) {
+        return rowsWith(comparison, cell -> cell.reading().band().isPresent());
+    }
+
+    private static Comparison ratioBanded(Comparison comparison) {
+        return rowsWith(comparison, cell -> cell.ratioBand().isPresent());
+    }
+
+    private static Comparison rowsWith(Comparison comparison, Predicate<ComparisonCell> some) {
         return new Comparison(
                 comparison.columns(),
                 comparison.datum(),
                 comparison.rows().stream()
-                        .filter(row -> row.cells().stream()
-                                .anyMatch(cell -> cell.reading().band().isPresent()))
+                        .filter(row -> row.cells().stream().anyMatch(some))
                         .toList(),
                 comparison.tradeOff());
     }
 
-    private static String band(ComparisonCell cell) {
-        return cell.reading()
-                .band()
-                .map(band -> Shown.number(band.low()) + " to " + Shown.number(band.high()))
-                .orElse(NONE);
+    private static String written(Optional<Band> band) {
+        return band.map(Shown::band).orElse(NONE);
     }
 
     private static String against(ComparisonCell cell, ComparisonCell datum) {
@@ -97,14 +114,17 @@ public final class ComparisonText {
     }
 
     private static Table cells(
-            Comparison comparison, boolean units, BiFunction<ComparisonCell, ComparisonCell, String> written) {
+            Comparison comparison,
+            boolean units,
+            Function<String, Column> column,
+            BiFunction<ComparisonCell, ComparisonCell, String> written) {
         List<Column> columns = new ArrayList<>(List.of(Column.words("metric")));
         if (units) {
             columns.add(Column.words("unit"));
             columns.add(Column.words("standing"));
         }
         for (int i = 0; i < comparison.columns().size(); i++) {
-            columns.add(Column.numbers(letter(i)));
+            columns.add(column.apply(letter(i)));
         }
         Table table = new Table(columns);
         Optional<MetricGroup> group = Optional.empty();

@@ -15,7 +15,7 @@ public final class PassageJson {
 
     /** Steps in order. */
     public static String of(ArrangedSequence arranged, GeometricPassage passage) {
-        ResultJson json = new ResultJson("taperwright/passage");
+        ResultJson json = new ResultJson("taperwright/passage", 1);
         JsonWriter out = json.out();
         out.name("sequence").text(arranged.sequence().name());
         out.name("canal").text(arranged.canal().name());

@@ -1,5 +1,6 @@
 package org.taperwright.mechanics.comparison;
 
+import java.util.List;
 import java.util.Optional;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Standing;
@@ -12,11 +13,15 @@ import org.taperwright.mechanics.quantity.Standing;
  * @param band 5 to 95 % of the ratio, where it has one
  */
 public record Statement(Metric metric, double ratio, Optional<Band> band) {
+    private static final double WORTH_SAYING = Math.log(1.05);
+
     /** The words, an index called one: {@code snaps at 0.6 of the torque (0.5 to 0.7)}. */
     public String words() {
         String said = metric.saying().orElseThrow().words(ratio);
         String by = metric.standing() == Standing.INDEX ? " by its index" : "";
-        String within = band.map(b -> " (" + Saying.twoDigits(b.low()) + " to " + Saying.twoDigits(b.high()) + ")")
+        String within = band.map(b -> List.of(Saying.twoDigits(b.low()), Saying.twoDigits(b.high())))
+                .filter(ends -> !ends.get(0).equals(ends.get(1)))
+                .map(ends -> " (" + String.join(" to ", ends) + ")")
                 .orElse("");
         return said + by + within;
     }
@@ -26,9 +31,10 @@ public record Statement(Metric metric, double ratio, Optional<Band> band) {
         return Math.abs(Math.log(ratio));
     }
 
-    /** Whether it is told apart from the datum: its band leaves out 1, or without a band it differs by a twentieth. */
+    /** Whether it is told apart from the datum: it differs by a twentieth, and its band, if any, leaves out 1. */
     boolean toldApart() {
-        return band.map(b -> b.low() > 1 || b.high() < 1).orElse(distance() > Math.log(1.05));
+        return distance() > WORTH_SAYING
+                && band.map(b -> b.low() > 1 || b.high() < 1).orElse(true);
     }
 
     /** Whether it lies on the side that is wanted. */

@@ -45,6 +45,13 @@ public final class Shown {
                 rounded.scale() < leastDecimals ? rounded.setScale(leastDecimals, RoundingMode.UNNECESSARY) : rounded);
     }
 
+    /** The ends of a band: {@code 1.2 to 3.4}; one number where both are written alike. */
+    public static String band(Band band) {
+        String low = number(band.low());
+        String high = number(band.high());
+        return low.equals(high) ? low : low + " to " + high;
+    }
+
     /** A number in a unit, three significant digits. */
     public static String of(double value, Unit unit) {
         return withUnit(number(value), unit);

@@ -48,6 +48,12 @@ public record TwistingSpread(
         return KNOWN.get(new Twisted(design, alloy), twisted -> around(twisted, result));
     }
 
+    /** The samples of another torque that is proportional to the yield as the fully plastic torque is. */
+    public Sampled likePlastic(double torqueNmm) {
+        double plastic = plasticTorqueNmm.value();
+        return plasticTorqueNmm.map(sample -> torqueNmm * sample / plastic);
+    }
+
     private static TwistingSpread around(Twisted twisted, TwistingResult result) {
         AlloySpread spread = AlloySpread.of(twisted.alloy());
         BladeSections sections = BladeSections.of(twisted.design());

@@ -1,10 +1,8 @@
 package org.taperwright.mechanics.comparison.metrics;
 
-import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.SampledMetric;
-import org.taperwright.mechanics.comparison.Saying;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.uncertainty.Sampled;
 
@@ -22,11 +20,6 @@ public final class YieldTorque extends SampledMetric {
                 Standing.ESTIMATE,
                 "Torque at which the peak shear of the weakest free level reaches the alloy's shear yield.",
                 "Saint-Venant peak shear with von Mises' shear yield; band from the alloy's yield"));
-    }
-
-    @Override
-    public Optional<Saying> saying() {
-        return Optional.of(Saying.of("yields at", "the torque"));
     }
 
     @Override
