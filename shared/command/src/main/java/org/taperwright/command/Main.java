@@ -19,7 +19,7 @@ import picocli.CommandLine.IParameterExceptionHandler;
             "The values compare and teach. They do not replace the manufacturer's instructions, local rules or licensed "
                     + "clinical judgement."
         },
-        subcommands = {Assess.class, Compare.class, Shape.class},
+        subcommands = {Assess.class, Compare.class, Shape.class, Library.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "VERB",

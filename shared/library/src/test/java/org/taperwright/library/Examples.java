@@ -1,12 +1,17 @@
 package org.taperwright.library;
 
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.taperwright.library.exchange.LibraryBundle;
+import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.SavedComparison;
+import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.FluteStation;
@@ -27,7 +32,19 @@ import org.taperwright.shaping.canal.RootOutline;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.instrument.Picture;
+import org.taperwright.shaping.instrument.PictureResult;
+import org.taperwright.shaping.instrument.Pictures;
+import org.taperwright.shaping.instrument.Price;
+import org.taperwright.shaping.instrument.Reciprocation;
+import org.taperwright.shaping.instrument.Supply;
 import org.taperwright.shaping.instrument.Window;
+import org.taperwright.shaping.kit.Damage;
+import org.taperwright.shaping.kit.Discarding;
+import org.taperwright.shaping.kit.Kit;
+import org.taperwright.shaping.kit.LifeSpent;
+import org.taperwright.shaping.kit.Piece;
+import org.taperwright.shaping.kit.Use;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 
@@ -38,6 +55,7 @@ public final class Examples {
     public static final ThingId MOTOR_ID = new ThingId("example-motor");
     public static final ThingId CANAL_ID = new ThingId("example-canal");
     public static final ThingId SEQUENCE_ID = new ThingId("example-sequence");
+    public static final ThingId KIT_ID = new ThingId("example-kit");
     public static final ThingId COMPARISON_ID = new ThingId("example-comparison");
 
     private Examples() {}
@@ -58,6 +76,7 @@ public final class Examples {
                 new LibraryBundle.Item(MOTOR_ID, motor()),
                 new LibraryBundle.Item(CANAL_ID, canal()),
                 new LibraryBundle.Item(SEQUENCE_ID, sequence()),
+                new LibraryBundle.Item(KIT_ID, kit()),
                 new LibraryBundle.Item(COMPARISON_ID, comparison())));
     }
 
@@ -99,7 +118,8 @@ public final class Examples {
                 Motion.REAMING);
     }
 
-    public static Instrument instrument() {
+    /** An instrument with all that the first version of its form knew. */
+    public static Instrument instrumentOfOld() {
         return new Instrument(
                 "Heron 25/.06",
                 "Marshlight Instruments",
@@ -115,13 +135,38 @@ public final class Examples {
                 "Invented.");
     }
 
+    public static Instrument instrument() {
+        return instrumentOfOld()
+                .draft()
+                .reciprocation(Optional.of(new Reciprocation(new Window(150, 170), new Window(30, 50))))
+                .supply(new Supply(
+                        "Quayside Dental Stores",
+                        "L2204",
+                        Optional.of(LocalDate.of(2028, 2, 29)),
+                        Optional.of(new Price(new BigDecimal("12.50"), "EUR")),
+                        18,
+                        6))
+                .picture(Optional.of(picture()))
+                .instrument();
+    }
+
+    /** Two pixels, red and light grey. */
+    public static Picture picture() {
+        String png =
+                "iVBORw0KGgoAAAANSUhEUgAAAAIAAAABCAIAAAB7QOjdAAAAD0lEQVR42mM4" + "ISf34cMHAAtlA9XTb6bjAAAAAElFTkSuQmCC";
+        if (Pictures.ofBase64(png, "picture") instanceof PictureResult.Taken taken) {
+            return taken.picture();
+        }
+        throw new AssertionError("the example's picture is none");
+    }
+
     public static Motor motor() {
         return new Motor(
                 "Tern bench motor",
                 "Marshlight Instruments",
                 new Window(100, 1000),
                 new Window(2, 50),
-                Optional.of(new Motor.Reciprocation(new Window(10, 370), new Window(10, 370))),
+                Optional.of(new Reciprocation(new Window(10, 370), new Window(10, 370))),
                 true,
                 true,
                 "Invented.");
@@ -150,7 +195,52 @@ public final class Examples {
                 "Invented.");
     }
 
+    public static Kit kit() {
+        Use first = new Use(
+                LocalDate.of(2026, 3, 2),
+                2,
+                Optional.of(SEQUENCE_ID),
+                Optional.of(new LifeSpent(0.02, 0.05, 0.125)),
+                "Resin block.");
+        Use second = new Use(LocalDate.of(2026, 3, 9), 1, Optional.empty(), Optional.empty(), "");
+        Piece used = new Piece(
+                "heron-1",
+                INSTRUMENT_ID,
+                "Heron 25/.06",
+                "L2204",
+                Optional.of(LocalDate.of(2028, 2, 29)),
+                1,
+                3,
+                Optional.of(new LifeSpent(0.01, 0.04, 0.1)),
+                List.of(Damage.UNWOUND, Damage.BROKEN_FLUTE),
+                Optional.of(new Discarding(LocalDate.of(2026, 3, 9), "unwound")),
+                List.of(first, second),
+                "Invented.");
+        Piece fresh = new Piece(
+                "heron-2",
+                INSTRUMENT_ID,
+                "Heron 25/.06",
+                "",
+                Optional.empty(),
+                0,
+                0,
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                "");
+        return new Kit("Bench kit", "For curved canals.", Optional.of(MOTOR_ID), List.of(used, fresh), "Invented.");
+    }
+
     public static SavedComparison comparison() {
         return new SavedComparison("Heron by itself", List.of(DESIGN_ID), DESIGN_ID, "Invented.");
+    }
+
+    /** A library that holds these things. */
+    public static Snapshot snapshotOf(Map<ThingId, Record> things) {
+        Map<ThingId, Entry> entries = new LinkedHashMap<>();
+        things.forEach(
+                (id, thing) -> entries.put(id, new Entry(id, thing, entries.size() + 1, Instant.EPOCH, "Example")));
+        return new Snapshot(entries.size(), entries);
     }
 }

@@ -8,6 +8,7 @@ import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.sequence.Sequence;
 
 /** The few words that stand after a thing's name in the library: what tells it from its neighbours. */
@@ -27,6 +28,7 @@ final class Annotation {
             case MOTOR -> ((Motor) entry.thing()).cordless() ? "cordless" : "corded";
             case CANAL -> String.format(Locale.ROOT, "%.1f mm", ((Canal) entry.thing()).workingLengthMm());
             case SEQUENCE -> counted(((Sequence) entry.thing()).steps().size(), "step");
+            case KIT -> counted(((Kit) entry.thing()).pieces().size(), "piece");
             case COMPARISON ->
                 counted(((SavedComparison) entry.thing()).designs().size(), "design");
         };

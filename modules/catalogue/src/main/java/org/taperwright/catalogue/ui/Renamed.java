@@ -6,6 +6,7 @@ import org.taperwright.mechanics.design.Design;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.sequence.Sequence;
 
 /** The same thing under another name. */
@@ -19,6 +20,7 @@ final class Renamed {
             case MOTOR -> motor((Motor) thing, name);
             case CANAL -> canal((Canal) thing, name);
             case SEQUENCE -> sequence((Sequence) thing, name);
+            case KIT -> kit((Kit) thing, name);
             case COMPARISON -> comparison((SavedComparison) thing, name);
         };
     }
@@ -41,19 +43,7 @@ final class Renamed {
     }
 
     private static Instrument instrument(Instrument i, String name) {
-        return new Instrument(
-                name,
-                i.maker(),
-                i.line(),
-                i.type(),
-                i.drive(),
-                i.design(),
-                i.designId(),
-                i.designAssumed(),
-                i.speedRpm(),
-                i.torqueNmm(),
-                i.usesAllowed(),
-                i.note());
+        return i.draft().name(name).instrument();
     }
 
     private static Motor motor(Motor m, String name) {
@@ -82,6 +72,10 @@ final class Renamed {
 
     private static Sequence sequence(Sequence s, String name) {
         return new Sequence(name, s.canal(), s.motor(), s.steps(), s.note());
+    }
+
+    private static Kit kit(Kit k, String name) {
+        return new Kit(name, k.purpose(), k.motor(), k.pieces(), k.note());
     }
 
     private static SavedComparison comparison(SavedComparison c, String name) {

@@ -58,6 +58,7 @@ class LibraryPanelTest {
                         "Motors",
                         "Canals",
                         "Sequences",
+                        "Kits",
                         "Comparisons",
                         "One against itself");
     }

@@ -1,6 +1,7 @@
 package org.taperwright.library.exchange;
 
 import org.taperwright.library.exchange.json.Place;
+import org.taperwright.library.exchange.json.PlacedFault;
 import org.taperwright.mechanics.work.Fault;
 
 /**
@@ -14,6 +15,11 @@ import org.taperwright.mechanics.work.Fault;
 public record FileFault(String source, int line, int column, Fault fault) {
     static FileFault at(String source, Place place, Fault fault) {
         return new FileFault(source, place.line(), place.column(), fault);
+    }
+
+    /** A fault of a file's text. */
+    public static FileFault of(String source, PlacedFault placed) {
+        return at(source, placed.place(), placed.fault());
     }
 
     /** One line for people: {@code design.json:12:7: taper[1].taper: found "abc"; expected a number, mm per mm}. */

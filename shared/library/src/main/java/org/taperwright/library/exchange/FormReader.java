@@ -43,6 +43,11 @@ final class FormReader {
         return isBundle(object) ? bundle(object) : thing(object, "").stream().toList();
     }
 
+    /** The thing of a tree that holds one; nothing when any fault was found. */
+    List<ReadThing> read(Node.ObjectNode tree) {
+        return thing(tree, "").stream().toList();
+    }
+
     /** The faults found, placed in the source. */
     List<FileFault> faults() {
         return findings.faults().stream()
@@ -58,7 +63,7 @@ final class FormReader {
     }
 
     private List<ReadThing> bundle(Node.ObjectNode object) {
-        if (!Versions.known(object, "", BUNDLE_VERSION, findings)) {
+        if (Versions.read(object, "", BUNDLE_VERSION, findings).isEmpty()) {
             return List.of();
         }
         for (Map.Entry<String, Node.Member> member : object.members().entrySet()) {

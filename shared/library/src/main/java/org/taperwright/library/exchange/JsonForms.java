@@ -5,7 +5,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.taperwright.library.exchange.json.JsonText;
 import org.taperwright.library.exchange.json.JsonWriter;
+import org.taperwright.library.exchange.json.Limits;
+import org.taperwright.library.exchange.json.Node;
 import org.taperwright.library.store.ThingForms;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
@@ -28,6 +31,32 @@ public final class JsonForms {
         FormReader reader = new FormReader(source, expected);
         List<ReadThing> things = reader.read(text);
         return result(reader.faults(), things, things.size() > 1 ? References.check(things) : List.of());
+    }
+
+    /**
+     * As {@link #read(String, String, Set)} for the tree of a single thing, which need not come from a JSON text: faults
+     * are placed where its nodes say.
+     */
+    public static ReadResult read(Node.ObjectNode tree, String source, Set<ThingKind> expected) {
+        FormReader reader = new FormReader(source, expected);
+        List<ReadThing> things = reader.read(tree);
+        return result(reader.faults(), things, List.of());
+    }
+
+    /** The form of one thing as a tree, as its text would be read. */
+    public static Node.ObjectNode tree(ThingId id, Record thing) {
+        return (Node.ObjectNode)
+                JsonText.parse(write(id, thing), Limits.USUAL).root().orElseThrow();
+    }
+
+    /** The version in which things of a kind are written. */
+    public static int version(ThingKind kind) {
+        return ThingForm.of(kind).version();
+    }
+
+    /** The name of the form of a kind, such as {@code taperwright/design}. */
+    public static String name(ThingKind kind) {
+        return ThingForm.of(kind).name();
     }
 
     /**

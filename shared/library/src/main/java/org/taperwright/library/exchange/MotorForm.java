@@ -13,22 +13,11 @@ import java.util.Optional;
 import org.taperwright.library.exchange.form.Field;
 import org.taperwright.library.exchange.form.RecordForm;
 import org.taperwright.shaping.instrument.Motor;
-import org.taperwright.shaping.instrument.Motor.Reciprocation;
+import org.taperwright.shaping.instrument.Reciprocation;
 import org.taperwright.shaping.instrument.Window;
 
 /** The form of a motor. */
 final class MotorForm {
-    private static final Field<Reciprocation, Window> CUTTING = required(
-            "cuttingDeg", WindowForms.ANGLES, "angles of the cutting turn, degrees", Reciprocation::cuttingDeg);
-    private static final Field<Reciprocation, Window> RELEASING = required(
-            "releasingDeg", WindowForms.ANGLES, "angles of the releasing turn, degrees", Reciprocation::releasingDeg);
-    private static final RecordForm<Reciprocation> RECIPROCATION_FORM = new RecordForm<>(
-            "reciprocation",
-            "The angles a reciprocating motor can be set to.",
-            false,
-            List.of(CUTTING, RELEASING),
-            values -> new Reciprocation(values.of(CUTTING), values.of(RELEASING)));
-
     private static final Field<Motor, String> NAME = required("name", name(), "what people call it", Motor::name);
     private static final Field<Motor, String> MAKER = standing("maker", "", line(), "who makes it", Motor::maker);
     private static final Field<Motor, Window> SPEED =
@@ -37,7 +26,7 @@ final class MotorForm {
             required("torqueNmm", WindowForms.TORQUES, "torque limits it can be set to, N mm", Motor::torqueNmm);
     private static final Field<Motor, Optional<Reciprocation>> RECIPROCATION = optional(
             "reciprocation",
-            RECIPROCATION_FORM,
+            WindowForms.RECIPROCATION,
             "the angles it can be set to; left out when it does not reciprocate",
             Motor::reciprocation);
     private static final Field<Motor, Boolean> CORDLESS =

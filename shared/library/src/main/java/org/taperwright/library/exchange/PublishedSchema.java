@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.taperwright.library.exchange.form.Definitions;
 import org.taperwright.library.exchange.form.Forms;
+import org.taperwright.library.exchange.form.RecordForm;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.store.ThingKind;
 
@@ -23,17 +24,19 @@ public final class PublishedSchema {
         Map<String, String> files = new LinkedHashMap<>();
         for (ThingKind kind : ThingKind.values()) {
             ThingForm<?> form = ThingForm.of(kind);
-            files.put(kind.word() + '.' + form.version() + ".schema.json", text(ofThing(form)));
+            for (int version = 1; version <= form.version(); version++) {
+                files.put(kind.word() + '.' + version + ".schema.json", text(ofThing(form, version)));
+            }
         }
         files.put("library." + FormReader.BUNDLE_VERSION + ".schema.json", text(ofBundle()));
         return files;
     }
 
-    private static Map<String, Object> ofThing(ThingForm<?> form) {
+    private static Map<String, Object> ofThing(ThingForm<?> form, int version) {
         Definitions definitions = new Definitions();
         Map<String, Object> schema =
-                head(form.kind().word(), form.version(), form.form().explanation());
-        schema.putAll(body(form, definitions));
+                head(form.kind().word(), version, form.form().explanation());
+        schema.putAll(body(form, version, definitions));
         schema.put("$defs", definitions.parts());
         return schema;
     }
@@ -42,7 +45,13 @@ public final class PublishedSchema {
         Definitions definitions = new Definitions();
         List<Object> things = new ArrayList<>();
         for (ThingKind kind : ThingKind.values()) {
-            things.add(definitions.reference(kind.word() + "Thing", () -> body(ThingForm.of(kind), definitions)));
+            ThingForm<?> form = ThingForm.of(kind);
+            for (int older = 1; older < form.version(); older++) {
+                int version = older;
+                things.add(definitions.reference(
+                        kind.word() + "ThingVersion" + version, () -> body(form, version, definitions)));
+            }
+            things.add(definitions.reference(kind.word() + "Thing", () -> body(form, form.version(), definitions)));
         }
         Map<String, Object> list = new LinkedHashMap<>();
         list.put("type", "array");
@@ -67,15 +76,16 @@ public final class PublishedSchema {
         return head;
     }
 
-    private static Map<String, Object> body(ThingForm<?> form, Definitions definitions) {
-        Map<String, Object> properties = envelope(form.name(), form.version());
+    private static Map<String, Object> body(ThingForm<?> form, int version, Definitions definitions) {
+        RecordForm<?> fields = form.versions().get(version - 1);
+        Map<String, Object> properties = envelope(form.name(), version);
         Map<String, Object> id = new LinkedHashMap<>();
         id.put("description", "the thing's identifier; it stays when the thing is renamed");
         id.putAll(Forms.thing().schema(definitions));
         properties.put("id", id);
-        properties.putAll(form.form().properties(definitions));
+        properties.putAll(fields.properties(definitions));
         List<Object> required = new ArrayList<>(List.of("form", "version", "id"));
-        required.addAll(form.form().requiredNames());
+        required.addAll(fields.requiredNames());
         Map<String, Object> body = new LinkedHashMap<>();
         body.put("type", "object");
         body.put("properties", properties);

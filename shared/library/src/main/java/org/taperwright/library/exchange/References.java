@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.taperwright.library.store.Reference;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.mechanics.work.Fault;
 

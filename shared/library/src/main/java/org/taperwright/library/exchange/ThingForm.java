@@ -16,6 +16,7 @@ import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.sequence.Sequence;
 
 /**
@@ -23,11 +24,10 @@ import org.taperwright.shaping.sequence.Sequence;
  * identifier.
  *
  * @param kind the kind of thing
- * @param version the version written; a reader for each older one stands in {@link #read}
  * @param type the record
- * @param form its fields
+ * @param versions its fields by version, the first first; the last is the one written
  */
-record ThingForm<R extends Record>(ThingKind kind, int version, Class<R> type, RecordForm<R> form) {
+record ThingForm<R extends Record>(ThingKind kind, Class<R> type, List<RecordForm<R>> versions) {
     static final String PREFIX = "taperwright/";
     /** The fields of the envelope; the first lets an editor find the published schema and is not kept. */
     static final Set<String> ENVELOPE = Set.of("$schema", "form", "version", "id");
@@ -35,13 +35,19 @@ record ThingForm<R extends Record>(ThingKind kind, int version, Class<R> type, R
     /** The form of a kind. */
     static ThingForm<?> of(ThingKind kind) {
         return switch (kind) {
-            case DESIGN -> new ThingForm<>(kind, 1, Design.class, DesignForm.FORM);
-            case INSTRUMENT -> new ThingForm<>(kind, 1, Instrument.class, InstrumentForm.FORM);
-            case MOTOR -> new ThingForm<>(kind, 1, Motor.class, MotorForm.FORM);
-            case CANAL -> new ThingForm<>(kind, 1, Canal.class, CanalForm.FORM);
-            case SEQUENCE -> new ThingForm<>(kind, 1, Sequence.class, SequenceForm.FORM);
-            case COMPARISON -> new ThingForm<>(kind, 1, SavedComparison.class, ComparisonForm.FORM);
+            case DESIGN -> only(kind, Design.class, DesignForm.FORM);
+            case INSTRUMENT ->
+                new ThingForm<>(kind, Instrument.class, List.of(InstrumentForm.VERSION_1, InstrumentForm.FORM));
+            case MOTOR -> only(kind, Motor.class, MotorForm.FORM);
+            case CANAL -> only(kind, Canal.class, CanalForm.FORM);
+            case SEQUENCE -> only(kind, Sequence.class, SequenceForm.FORM);
+            case KIT -> only(kind, Kit.class, KitForm.FORM);
+            case COMPARISON -> only(kind, SavedComparison.class, ComparisonForm.FORM);
         };
+    }
+
+    private static <R extends Record> ThingForm<R> only(ThingKind kind, Class<R> type, RecordForm<R> form) {
+        return new ThingForm<>(kind, type, List.of(form));
     }
 
     /** The form of a name, such as {@code taperwright/design}. */
@@ -63,11 +69,23 @@ record ThingForm<R extends Record>(ThingKind kind, int version, Class<R> type, R
         return PREFIX + kind.word();
     }
 
+    /** The version written. */
+    int version() {
+        return versions.size();
+    }
+
+    /** The fields written. */
+    RecordForm<R> form() {
+        return versions.get(versions.size() - 1);
+    }
+
     /** Reads an object whose form is known to be this one. */
     Optional<ReadThing> read(Node.ObjectNode node, String path, String source, Findings findings) {
-        if (!Versions.known(node, path, version, findings)) {
+        Optional<Integer> version = Versions.read(node, path, version(), findings);
+        if (version.isEmpty()) {
             return Optional.empty();
         }
+        RecordForm<R> form = versions.get(version.get() - 1);
         Optional<ThingId> id = identifier(node, path, findings);
         Optional<R> thing = form.read(node, path, ENVELOPE, findings);
         return id.isPresent() && thing.isPresent()
@@ -88,9 +106,9 @@ record ThingForm<R extends Record>(ThingKind kind, int version, Class<R> type, R
     /** Writes a thing of this form. */
     void write(ThingId id, Record thing, JsonWriter out) {
         out.beginObject(false);
-        out.name("form").text(name()).name("version").number(version);
+        out.name("form").text(name()).name("version").number(version());
         out.name("id").text(id.value());
-        form.writeFields(type.cast(thing), out);
+        form().writeFields(type.cast(thing), out);
         out.endObject();
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.taperwright.library.exchange.form.Field;
 import org.taperwright.library.exchange.form.Form;
 import org.taperwright.library.exchange.form.RecordForm;
+import org.taperwright.shaping.instrument.Reciprocation;
 import org.taperwright.shaping.instrument.Window;
 
 /** The forms of ranges, both ends included. */
@@ -18,6 +19,17 @@ final class WindowForms {
     static final RecordForm<Window> TORQUES = range("torqueRange", "A range of torques, N mm.", TORQUE);
     static final RecordForm<Window> ANGLES =
             range("angleRange", "A range of angles, degrees.", number(0, 3600, "degrees"));
+
+    private static final Field<Reciprocation, Window> CUTTING =
+            required("cuttingDeg", ANGLES, "angles of the cutting turn, degrees", Reciprocation::cuttingDeg);
+    private static final Field<Reciprocation, Window> RELEASING =
+            required("releasingDeg", ANGLES, "angles of the releasing turn, degrees", Reciprocation::releasingDeg);
+    static final RecordForm<Reciprocation> RECIPROCATION = new RecordForm<>(
+            "reciprocation",
+            "Angles of a reciprocating motion.",
+            false,
+            List.of(CUTTING, RELEASING),
+            values -> new Reciprocation(values.of(CUTTING), values.of(RELEASING)));
 
     private WindowForms() {}
 

@@ -3,6 +3,7 @@ package org.taperwright.library.history;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,9 +14,11 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.taperwright.library.store.Content;
 import org.taperwright.library.store.Contents;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.LibraryStore;
+import org.taperwright.library.store.Names;
 import org.taperwright.library.store.Revision;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.StoreFailure;
@@ -147,9 +150,49 @@ public final class EditHistory implements AutoCloseable {
         return make(() -> walk.stepForward().map(MadeEdit::repeated));
     }
 
-    /** A thing's stored past, oldest first. Reads the disk. */
+    /** A thing's stored past, oldest first. Reads the disk; an edit still on its way there is not yet among it. */
     public List<Revision> pastOf(ThingId id) {
         return store.pastOf(id);
+    }
+
+    /** As {@link #pastOf}, each step with what it changed. Reads the disk. */
+    public List<PastRevision> past(ThingId id) {
+        return PastRevision.of(store.pastOf(id));
+    }
+
+    /**
+     * Brings a thing back as it was at a step of its past, as an edit that can be undone: what came after stays in the
+     * past. A step at which the thing was taken out takes it out again.
+     *
+     * @return why it could not be brought back; empty when it was, or when it stands so already
+     */
+    public List<Fault> bringBack(Revision past) {
+        if (past.content() instanceof Content.Unreadable unreadable) {
+            return unreadable.faults();
+        }
+        ThingId id = past.id();
+        String name = "Bring back " + nameOf(past) + " as of revision " + past.revision();
+        if (!(past.content() instanceof Content.Present present)) {
+            edit(name, List.of(new Change.Remove(id)));
+            return List.of();
+        }
+        List<Fault> faults = new ArrayList<>(faults(id, present.thing()));
+        snapshot.entry(id)
+                .filter(now -> now.kind() != past.kind())
+                .ifPresent(now -> faults.add(Fault.impossible(
+                        "id",
+                        "is now that of a " + now.kind().word(),
+                        "expected a " + past.kind().word())));
+        if (faults.isEmpty()) {
+            edit(name, List.of(new Change.Put(id, present.thing())));
+        }
+        return faults;
+    }
+
+    private String nameOf(Revision past) {
+        return past.content() instanceof Content.Present present
+                ? Names.of(present.thing())
+                : snapshot.entry(past.id()).map(Entry::name).orElse(past.id().value());
     }
 
     /** Calls back after every change of the library. */

@@ -44,6 +44,13 @@ final class Migrations {
                 .anyMatch(state -> state == MigrationState.FUTURE_SUCCESS || state == MigrationState.FUTURE_FAILED);
     }
 
+    /** The versions of the migrations that the library lacks. */
+    List<String> missing() {
+        return Arrays.stream(flyway.info().pending())
+                .map(migration -> String.valueOf(migration.getVersion()))
+                .toList();
+    }
+
     void run() {
         flyway.migrate();
     }

@@ -4,6 +4,7 @@ import org.taperwright.mechanics.design.Design;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.sequence.Sequence;
 
 /** What people call a thing. */
@@ -26,6 +27,9 @@ public final class Names {
         }
         if (thing instanceof Sequence sequence) {
             return sequence.name();
+        }
+        if (thing instanceof Kit kit) {
+            return kit.name();
         }
         if (thing instanceof SavedComparison comparison) {
             return comparison.name();

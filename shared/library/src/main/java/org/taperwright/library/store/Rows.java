@@ -13,6 +13,10 @@ final class Rows implements RowMapper<Revision> {
     static final String SELECT = "select revision.*, edit.name as edit_name, edit.made_at, edit.made_by"
             + " from revision join edit on edit.edit = revision.edit";
 
+    /** Every revision in order, even one whose edit is missing. */
+    static final String SELECT_ALL = "select revision.*, edit.name as edit_name, edit.made_at, edit.made_by"
+            + " from revision left join edit on edit.edit = revision.edit order by revision.revision";
+
     private static final String INSERT = "insert into revision"
             + " (revision, edit, thing, kind, form, name, search_text, size, taper, family, alloy, motion) values"
             + " (:revision, :edit, :thing, :kind, :form, :name, :text, :size, :taper, :family, :alloy, :motion)";
@@ -40,12 +44,8 @@ final class Rows implements RowMapper<Revision> {
     }
 
     private static ThingKind kind(String word) {
-        for (ThingKind kind : ThingKind.values()) {
-            if (kind.word().equals(word)) {
-                return kind;
-            }
-        }
-        throw new StoreFailure("the library holds a thing of an unknown kind: " + word);
+        return ThingKind.named(word)
+                .orElseThrow(() -> new StoreFailure("the library holds a thing of an unknown kind: " + word));
     }
 
     void insert(Handle handle, long revision, long edit, Draft draft) {

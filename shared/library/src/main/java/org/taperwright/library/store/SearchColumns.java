@@ -6,6 +6,7 @@ import org.taperwright.mechanics.design.Design;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.sequence.Sequence;
 
 /**
@@ -39,6 +40,8 @@ record SearchColumns(
                             instrument.maker(),
                             instrument.line(),
                             instrument.type(),
+                            instrument.supply().supplier(),
+                            instrument.supply().lot(),
                             instrument.note()));
         }
         return of(words(thing));
@@ -53,6 +56,9 @@ record SearchColumns(
         }
         if (thing instanceof Sequence sequence) {
             return sequence.name() + ' ' + sequence.note();
+        }
+        if (thing instanceof Kit kit) {
+            return String.join(" ", kit.name(), kit.purpose(), kit.note());
         }
         if (thing instanceof SavedComparison comparison) {
             return comparison.name() + ' ' + comparison.note();

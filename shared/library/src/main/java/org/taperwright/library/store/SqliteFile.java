@@ -6,11 +6,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
@@ -26,6 +31,8 @@ final class SqliteFile {
 
     private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
     private static final int PATIENCE_MS = 5000;
+
+    private static final Logger LOG = Logger.getLogger(SqliteFile.class.getName());
 
     private final Path path;
 
@@ -54,7 +61,7 @@ final class SqliteFile {
     }
 
     /** Whether the file is new, empty, or begins as SQLite's files do; asked before SQLite may touch it. */
-    private boolean beginsAsDatabase() throws IOException {
+    boolean beginsAsDatabase() throws IOException {
         if (!Files.exists(path) || Files.size(path) == 0) {
             return true;
         }
@@ -96,6 +103,79 @@ final class SqliteFile {
                     : Optional.of(
                             fault("is damaged (" + check.strip() + ")", "expected a whole file: restore a backup"));
         }
+    }
+
+    /** Connections that change nothing. */
+    SQLiteDataSource forReading() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout(PATIENCE_MS);
+        config.setReadOnly(true);
+        return source(config);
+    }
+
+    /** Why a database is no library of ours; empty when it is. */
+    Optional<String> stranger(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            return number(statement, "pragma application_id") == APPLICATION_ID
+                    ? Optional.empty()
+                    : Optional.of("is a database, but no library");
+        }
+    }
+
+    /** What SQLite itself finds wrong with the file, rows that refer to no row included. */
+    List<String> damage(Connection connection) throws SQLException {
+        List<String> damage = new ArrayList<>();
+        try (Statement statement = connection.createStatement()) {
+            try (ResultSet rows = statement.executeQuery("pragma integrity_check(20)")) {
+                while (rows.next()) {
+                    damage.add(rows.getString(1).strip());
+                }
+            }
+            damage.remove("ok");
+            try (ResultSet rows = statement.executeQuery("pragma foreign_key_check")) {
+                while (rows.next() && damage.size() < 20) {
+                    damage.add("row " + rows.getLong(2) + " of " + rows.getString(1) + " refers to no row of "
+                            + rows.getString(3));
+                }
+            }
+        }
+        return damage;
+    }
+
+    /** How much a library holds. */
+    record Look(long things, long revisions) {}
+
+    /** A look at a file that SQLite finds whole; empty when it does not, or when it is no library. */
+    Optional<Look> look() {
+        try (Connection connection = forReading().getConnection();
+                Statement statement = connection.createStatement()) {
+            if (!Files.isRegularFile(path)
+                    || !beginsAsDatabase()
+                    || stranger(connection).isPresent()
+                    || !text(statement, "pragma quick_check(1)").equals("ok")) {
+                return Optional.empty();
+            }
+            return Optional.of(new Look(
+                    number(statement, "select count(*) from present_thing"),
+                    number(statement, "select count(*) from revision")));
+        } catch (SQLException | IOException broken) {
+            LOG.log(Level.FINE, broken, () -> path + " is no whole library");
+            return Optional.empty();
+        }
+    }
+
+    /** Writes a copy of the library as it stands, while it may be in use, to a file that is not there yet. */
+    void copyTo(Path copy) throws SQLException {
+        try (Connection connection = forReading().getConnection();
+                PreparedStatement statement = connection.prepareStatement("vacuum into ?")) {
+            statement.setString(1, copy.toString());
+            statement.execute();
+        }
+    }
+
+    /** The file, for people. */
+    String where() {
+        return path.toString();
     }
 
     private static SQLiteConfig forWriting() {

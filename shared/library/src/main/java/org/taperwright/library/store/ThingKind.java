@@ -1,9 +1,12 @@
 package org.taperwright.library.store;
 
+import java.util.Arrays;
+import java.util.Optional;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.sequence.Sequence;
 
 /** Kinds of thing a library keeps, in the order shown. */
@@ -13,6 +16,7 @@ public enum ThingKind {
     MOTOR("motor", "Motors", Motor.class),
     CANAL("canal", "Canals", Canal.class),
     SEQUENCE("sequence", "Sequences", Sequence.class),
+    KIT("kit", "Kits", Kit.class),
     COMPARISON("comparison", "Comparisons", SavedComparison.class);
 
     private final String word;
@@ -30,6 +34,11 @@ public enum ThingKind {
         return word;
     }
 
+    /** The word with its article, such as "an instrument". */
+    public String one() {
+        return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
+    }
+
     /** The heading over things of this kind. */
     public String heading() {
         return heading;
@@ -38,6 +47,11 @@ public enum ThingKind {
     /** The record that holds such a thing. */
     public Class<? extends Record> type() {
         return type;
+    }
+
+    /** The kind of a word. */
+    public static Optional<ThingKind> named(String word) {
+        return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
     }
 
     /** The kind of a thing. */

@@ -1,10 +1,13 @@
 package org.taperwright.library.exchange;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.time.api.Dates;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.FluteStation;
@@ -25,6 +28,9 @@ import org.taperwright.shaping.canal.RootOutline;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.instrument.Price;
+import org.taperwright.shaping.instrument.Reciprocation;
+import org.taperwright.shaping.instrument.Supply;
 import org.taperwright.shaping.instrument.Window;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
@@ -40,6 +46,7 @@ final class ArbitraryThings {
                 motor().map(Record.class::cast),
                 canal().map(Record.class::cast),
                 sequence().map(Record.class::cast),
+                ArbitraryKits.kit().map(Record.class::cast),
                 comparison().map(Record.class::cast));
     }
 
@@ -54,14 +61,14 @@ final class ArbitraryThings {
                 .as((first, others) -> new ThingId(first + others));
     }
 
-    private static Arbitrary<String> text(int least, int most) {
+    static Arbitrary<String> text(int least, int most) {
         return Arbitraries.strings()
                 .withChars('a', 'Z', '"', '\\', '/', ' ', '\n', '\t', 'é', '中', '<', '\u2028', '\'', '\uFEFF')
                 .ofMinLength(least)
                 .ofMaxLength(most);
     }
 
-    private static Arbitrary<Double> number(double least, double most) {
+    static Arbitrary<Double> number(double least, double most) {
         Arbitrary<Double> rough = Arbitraries.doubles().between(least, most).ofScale(3);
         Arbitrary<Double> exact =
                 Arbitraries.longs().map(Double::longBitsToDouble).filter(value -> value >= least && value <= most);
@@ -137,7 +144,7 @@ final class ArbitraryThings {
     }
 
     private static Arbitrary<Instrument> instrument() {
-        return Combinators.combine(
+        Arbitrary<Instrument> plain = Combinators.combine(
                         text(1, 9),
                         text(0, 9),
                         Arbitraries.of(Drive.values()),
@@ -159,6 +166,37 @@ final class ArbitraryThings {
                         window.map(each -> new Window(each.least() / 20, each.most() / 20)),
                         uses,
                         words));
+        return Combinators.combine(
+                        plain,
+                        supply(),
+                        reciprocation().optional(),
+                        ArbitraryPictures.any().optional())
+                .as((instrument, supply, angles, picture) -> instrument
+                        .draft()
+                        .supply(supply)
+                        .reciprocation(angles)
+                        .picture(picture)
+                        .instrument());
+    }
+
+    private static Arbitrary<Supply> supply() {
+        Arbitrary<Price> price = Combinators.combine(
+                        Arbitraries.bigDecimals()
+                                .between(BigDecimal.ZERO, BigDecimal.valueOf(Price.MOST))
+                                .ofScale(4),
+                        Arbitraries.strings().withCharRange('A', 'Z').ofLength(3))
+                .as(Price::new);
+        Arbitrary<Integer> count = Arbitraries.integers().between(0, Supply.MOST);
+        return Combinators.combine(text(0, 9), text(0, 9), day().optional(), price.optional(), count, count)
+                .as(Supply::new);
+    }
+
+    static Arbitrary<LocalDate> day() {
+        return Dates.dates().between(LocalDate.of(1, 1, 1), LocalDate.of(9999, 12, 31));
+    }
+
+    private static Arbitrary<Reciprocation> reciprocation() {
+        return Combinators.combine(window(3600), window(3600)).as(Reciprocation::new);
     }
 
     private static Arbitrary<Motor> motor() {
@@ -167,9 +205,7 @@ final class ArbitraryThings {
                         text(0, 9),
                         window(1e6),
                         window(1e5),
-                        Combinators.combine(window(3600), window(3600))
-                                .as(Motor.Reciprocation::new)
-                                .optional(),
+                        reciprocation().optional(),
                         Arbitraries.of(true, false),
                         Arbitraries.of(true, false),
                         text(0, 9))

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.taperwright.library.Examples;
+import org.taperwright.library.exchange.LibraryBundle.Item;
 import org.taperwright.library.store.ThingKind;
 
 class GoldenFormsTest {
@@ -48,6 +49,18 @@ class GoldenFormsTest {
                     assertThat(read.remarks()).isEmpty();
                     assertThat(read.bundle()).isEqualTo(Examples.bundle());
                 });
+    }
+
+    /** The first version's file is as that version wrote it; nothing writes it any more. */
+    @Test
+    void anInstrumentOfTheFirstVersionIsStillRead() throws IOException {
+        String old = Files.readString(PublishedFiles.GOLDEN.resolve("instrument.1.json"));
+        assertThat(old).contains("\"version\": 1,");
+        assertThat(JsonForms.read(old, "golden"))
+                .isInstanceOfSatisfying(
+                        ReadResult.Read.class,
+                        read -> assertThat(read.bundle().items())
+                                .containsExactly(new Item(Examples.INSTRUMENT_ID, Examples.instrumentOfOld())));
     }
 
     @Test

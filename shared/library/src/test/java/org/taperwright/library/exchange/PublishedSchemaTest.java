@@ -35,7 +35,7 @@ class PublishedSchemaTest {
 
     @TestFactory
     List<DynamicTest> eachGoldenFileFollowsItsSchema() {
-        return List.of("design", "instrument", "motor", "canal", "sequence", "comparison", "library").stream()
+        return List.of("design", "instrument", "motor", "canal", "sequence", "kit", "comparison", "library").stream()
                 .map(form -> DynamicTest.dynamicTest(
                         form,
                         () -> assertThat(Schemas.of(form).validate(golden(form), InputFormat.JSON))
@@ -64,6 +64,14 @@ class PublishedSchemaTest {
                 "motor | \"least\": 100, | ``",
                 "canal | \"workingLengthMm\": 18.5 | \"workingLengthMm\": -18.5",
                 "sequence | \"strokes\": 3 | \"strokes\": \"three\"",
+                "instrument | \"currency\": \"EUR\" | \"currency\": \"euro\"",
+                "instrument | \"expiry\": \"2028-02-29\" | \"expiry\": \"February 2028\"",
+                "instrument | \"stock\": 18 | \"stock\": -1",
+                "instrument | \"picture\": \"iVBO | \"picture\": \"<svg>",
+                "instrument | \"version\": 2 | \"version\": 1",
+                "kit | \"broken flute\" | \"lost\"",
+                "kit | \"canals\": 2 | \"canals\": -2",
+                "kit | \"central\": 0.05, | ``",
                 "comparison | \"datum\": \"example-design\" | \"datum\": 1",
                 "library | \"workingLengthMm\": 18.5 | \"workingLengthMm\": -18.5",
                 "library | \"things\" | \"thing\"",
@@ -73,6 +81,14 @@ class PublishedSchemaTest {
         String spoilt = golden(form).replace(part, by);
         assertThat(Schemas.of(form).validate(spoilt, InputFormat.JSON)).isNotEmpty();
         assertThat(JsonForms.read(spoilt, form)).isInstanceOf(ReadResult.Refused.class);
+    }
+
+    @Test
+    void theFirstInstrumentFormFollowsItsSchema() throws IOException {
+        assertThat(Schemas.of("instrument", 1).validate(golden("instrument.1"), InputFormat.JSON))
+                .isEmpty();
+        assertThat(Schemas.of("instrument", 1).validate(golden("instrument"), InputFormat.JSON))
+                .isNotEmpty();
     }
 
     @Test

@@ -12,8 +12,15 @@ import java.io.InputStream;
 final class Schemas {
     private Schemas() {}
 
+    /** The schema of the version written. */
     static JsonSchema of(String form) {
-        InputStream in = Schemas.class.getResourceAsStream("schema/" + form + ".1.schema.json");
+        int version =
+                ThingForm.named(ThingForm.PREFIX + form).map(ThingForm::version).orElse(FormReader.BUNDLE_VERSION);
+        return of(form, version);
+    }
+
+    static JsonSchema of(String form, int version) {
+        InputStream in = Schemas.class.getResourceAsStream("schema/" + form + '.' + version + ".schema.json");
         assertThat(in).as(form).isNotNull();
         return JsonSchemaFactory.getInstance(VersionFlag.V202012)
                 .getSchema(in, SchemaValidatorsConfig.builder().build());

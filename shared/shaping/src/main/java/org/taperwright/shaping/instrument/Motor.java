@@ -22,7 +22,4 @@ public record Motor(
         Optional<Reciprocation> reciprocation,
         boolean cordless,
         boolean apexLocator,
-        String note) {
-    /** Ranges of the cutting and the releasing angle, degrees. */
-    public record Reciprocation(Window cuttingDeg, Window releasingDeg) {}
-}
+        String note) {}

@@ -1,5 +1,5 @@
 /**
- * What stands in the catalogue: instruments, their colours by ISO 3630-1, and motors.
+ * What stands in the catalogue: instruments, their colours by ISO 3630-1, their supply, and motors.
  * In: what a person enters. Out: records.
  */
 @NullMarked

@@ -1,14 +1,22 @@
 package org.taperwright.library.exchange.form;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.shaping.instrument.Picture;
 
 /** The forms of plain values. */
 public final class Forms {
     private static final int NAME = 200;
     private static final int NOTE = 20_000;
+    private static final Pattern IDENTIFIER = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.-]{0,79}");
+    private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+    private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
 
     private Forms() {}
 
@@ -44,12 +52,44 @@ public final class Forms {
 
     /** The identifier of a thing. */
     public static Form<ThingId> thing() {
-        return new IdentifierForm<>(ThingId::new, ThingId::value);
+        return identifier(ThingId::new, ThingId::value);
     }
 
     /** An identifier of something outside the library, such as an alloy or a section family. */
     public static Form<String> identifier() {
-        return new IdentifierForm<>(Function.identity(), Function.identity());
+        return identifier(Function.identity(), Function.identity());
+    }
+
+    private static <T> Form<T> identifier(Function<String, T> made, Function<T, String> written) {
+        return new PatternForm<>(
+                IDENTIFIER,
+                "an identifier: letters, digits, dots and hyphens, at most 80",
+                text -> Optional.of(made.apply(text)),
+                written);
+    }
+
+    /** A day of the calendar, as ISO 8601 writes it. */
+    public static Form<LocalDate> date() {
+        return new PatternForm<>(DATE, "a date, such as 2027-03-31", Forms::day, LocalDate::toString);
+    }
+
+    private static Optional<LocalDate> day(String text) {
+        try {
+            return Optional.of(LocalDate.parse(text));
+        } catch (DateTimeParseException notInTheCalendar) {
+            return Optional.empty();
+        }
+    }
+
+    /** A currency's code of ISO 4217. */
+    public static Form<String> currency() {
+        return new PatternForm<>(
+                CURRENCY, "a currency's code of three capital letters", Optional::of, Function.identity());
+    }
+
+    /** A small picture. */
+    public static Form<Picture> picture() {
+        return new PictureForm();
     }
 
     /** One of a few words. */

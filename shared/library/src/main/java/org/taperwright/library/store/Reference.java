@@ -1,17 +1,23 @@
-package org.taperwright.library.exchange;
+package org.taperwright.library.store;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.taperwright.library.store.SavedComparison;
-import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.kit.Kit;
+import org.taperwright.shaping.kit.Piece;
 import org.taperwright.shaping.sequence.Sequence;
 
-/** One thing's reference to another: in which field, to which identifier, which should be of which kind. */
-record Reference(String where, ThingId to, ThingKind kind) {
+/**
+ * One thing's reference to another.
+ *
+ * @param where the field, in the words of the JSON form
+ * @param to the identifier referred to
+ * @param kind the kind of thing that should bear it
+ */
+public record Reference(String where, ThingId to, ThingKind kind) {
     /** All references of a thing. */
-    static List<Reference> of(Record thing) {
+    public static List<Reference> of(Record thing) {
         List<Reference> references = new ArrayList<>();
         if (thing instanceof Instrument instrument) {
             instrument.designId().ifPresent(id -> references.add(new Reference("designId", id, ThingKind.DESIGN)));
@@ -24,12 +30,33 @@ record Reference(String where, ThingId to, ThingKind kind) {
                 references.add(new Reference("steps[" + i + "].instrument", id, ThingKind.INSTRUMENT));
             }
         }
+        if (thing instanceof Kit kit) {
+            references.addAll(of(kit));
+        }
         if (thing instanceof SavedComparison comparison) {
             for (int i = 0; i < comparison.designs().size(); i++) {
                 references.add(
                         new Reference("designs[" + i + "]", comparison.designs().get(i), ThingKind.DESIGN));
             }
             references.add(new Reference("datum", comparison.datum(), ThingKind.DESIGN));
+        }
+        return references;
+    }
+
+    private static List<Reference> of(Kit kit) {
+        List<Reference> references = new ArrayList<>();
+        kit.motor().ifPresent(id -> references.add(new Reference("motor", id, ThingKind.MOTOR)));
+        for (int i = 0; i < kit.pieces().size(); i++) {
+            Piece piece = kit.pieces().get(i);
+            String where = "pieces[" + i + "].";
+            references.add(new Reference(where + "instrument", piece.instrument(), ThingKind.INSTRUMENT));
+            for (int j = 0; j < piece.log().size(); j++) {
+                String sequence = where + "log[" + j + "].sequence";
+                piece.log()
+                        .get(j)
+                        .sequence()
+                        .ifPresent(id -> references.add(new Reference(sequence, id, ThingKind.SEQUENCE)));
+            }
         }
         return references;
     }
