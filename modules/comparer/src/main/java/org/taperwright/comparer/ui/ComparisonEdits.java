@@ -78,10 +78,10 @@ final class ComparisonEdits {
         }
         return Optional.of(new Edit(
                 "Rename comparison to " + trimmed,
-                new SavedComparison(trimmed, comparison.designs(), comparison.datum(), comparison.note())));
+                comparison.named(trimmed)));
     }
 
     private static SavedComparison with(SavedComparison comparison, List<ThingId> designs, ThingId datum) {
-        return new SavedComparison(comparison.name(), designs, datum, comparison.note());
+        return comparison.of(designs, datum);
     }
 }

@@ -13,8 +13,8 @@ import org.taperwright.mechanics.properties.BladeSections;
  * Measurements beside what is computed of a design in an alloy.
  *
  * @param measured what was measured
- * @param points one for each point that the computed test has a value for
- * @param left how many measured points it has none for
+ * @param points one for each point that the computed test has a value for; of very many, averages of neighbours
+ * @param left how many fewer those are than the points measured
  */
 public record Residuals(Measured measured, List<ResidualPoint> points, int left) {
     public Residuals {

@@ -43,7 +43,7 @@ public sealed interface TablePreview {
      * @param rows how many rows to show
      */
     static TablePreview of(
-            TableSource source, TableKind kind, Optional<Charset> charset, ColumnMappings kept, Known known, int rows) {
+            TextSource source, TableKind kind, Optional<Charset> charset, ColumnMappings kept, Known known, int rows) {
         try (InputStream in = source.open()) {
             CsvBeginning.Seen seen = CsvBeginning.of(in, charset);
             if (seen instanceof CsvBeginning.Unreadable unreadable) {
@@ -63,7 +63,7 @@ public sealed interface TablePreview {
     }
 
     /** Looks at a table as a person says it is written and mapped. */
-    static TablePreview of(TableSource source, CsvFormat format, ColumnMapping mapping, Known known, int rows) {
+    static TablePreview of(TextSource source, CsvFormat format, ColumnMapping mapping, Known known, int rows) {
         List<TableRow> shown = new ArrayList<>();
         RowSink sink = new RowSink() {
             @Override
@@ -82,7 +82,7 @@ public sealed interface TablePreview {
                 : new Shown(format, mapping, shown);
     }
 
-    private static TableHeader.Found header(TableSource source, CsvFormat format) throws IOException {
+    private static TableHeader.Found header(TextSource source, CsvFormat format) throws IOException {
         try (CsvReader reader = new CsvReader(source.open(), format.charset(), format.delimiter(), CsvLimits.USUAL)) {
             return TableHeader.of(reader.next());
         }

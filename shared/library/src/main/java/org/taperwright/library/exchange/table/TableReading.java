@@ -24,11 +24,11 @@ import org.taperwright.mechanics.work.Progress;
  * @param known what the library holds
  * @param limits how much it may hold
  */
-public record TableReading(TableSource source, CsvFormat format, Known known, CsvLimits limits) {
+public record TableReading(TextSource source, CsvFormat format, Known known, CsvLimits limits) {
     private static final int ROWS_BETWEEN_REPORTS = 256;
 
     /** A reading with the usual limits. */
-    public TableReading(TableSource source, CsvFormat format, Known known) {
+    public TableReading(TextSource source, CsvFormat format, Known known) {
         this(source, format, known, CsvLimits.USUAL);
     }
 

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** A table that can be opened anew each time it is read. */
-public interface TableSource {
+public interface TextSource {
     /** The name for messages. */
     String name();
 
@@ -17,8 +17,8 @@ public interface TableSource {
     InputStream open() throws IOException;
 
     /** A file. */
-    static TableSource of(Path file) {
-        return new TableSource() {
+    static TextSource of(Path file) {
+        return new TextSource() {
             @Override
             public String name() {
                 return file.toString();

@@ -15,8 +15,8 @@ import org.taperwright.mechanics.work.Progress;
 final class Tables {
     private Tables() {}
 
-    static TableSource source(byte[] bytes) {
-        return new TableSource() {
+    static TextSource source(byte[] bytes) {
+        return new TextSource() {
             @Override
             public String name() {
                 return "t.csv";
@@ -34,7 +34,7 @@ final class Tables {
         };
     }
 
-    static TableSource source(String text) {
+    static TextSource source(String text) {
         return source(text.getBytes(StandardCharsets.UTF_8));
     }
 
@@ -42,7 +42,7 @@ final class Tables {
         return preview(source(text), Optional.empty());
     }
 
-    static TablePreview preview(TableSource source, Optional<Charset> charset) {
+    static TablePreview preview(TextSource source, Optional<Charset> charset) {
         return TablePreview.of(source, TableKind.INSTRUMENTS, charset, ColumnMappings.NONE, Known.NOTHING, 20);
     }
 
