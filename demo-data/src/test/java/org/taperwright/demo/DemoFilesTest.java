@@ -16,6 +16,7 @@ import org.taperwright.mechanics.design.Design;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.sequence.Sequence;
 
 class DemoFilesTest {
@@ -35,12 +36,22 @@ class DemoFilesTest {
         assertThat(things.all(Motor.class)).hasSize(3);
         assertThat(things.all(Canal.class)).hasSize(4);
         assertThat(things.all(Sequence.class)).hasSize(2);
+        assertThat(things.all(Kit.class)).hasSize(2);
         assertThat(things.all(SavedComparison.class)).hasSize(2);
     }
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"comparisons", "designs", "instruments", "standard-series", "motors", "canals", "sequences"})
+            strings = {
+                "comparisons",
+                "designs",
+                "instruments",
+                "standard-series",
+                "motors",
+                "canals",
+                "sequences",
+                "kits"
+            })
     void everyFileStandsAsTheProgramWouldWriteIt(String name) throws IOException {
         String text = resource(name + ".json");
         ReadResult result = JsonForms.read(text, name);

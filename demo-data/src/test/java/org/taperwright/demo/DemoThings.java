@@ -39,6 +39,16 @@ final class DemoThings {
         return type.cast(byId.get(id));
     }
 
+    <T extends Record> Map<ThingId, T> byId(Class<T> type) {
+        Map<ThingId, T> found = new LinkedHashMap<>();
+        byId.forEach((id, thing) -> {
+            if (type.isInstance(thing)) {
+                found.put(id, type.cast(thing));
+            }
+        });
+        return found;
+    }
+
     ArrangedSequence arranged(Sequence sequence) {
         return new ArrangedSequence(
                 sequence,

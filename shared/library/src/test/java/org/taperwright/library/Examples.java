@@ -216,7 +216,7 @@ public final class Examples {
                 3,
                 Optional.of(new LifeSpent(0.01, 0.04, 0.1)),
                 List.of(Damage.UNWOUND, Damage.BROKEN_FLUTE),
-                Optional.of(new Discarding(LocalDate.of(2026, 3, 9), "unwound")),
+                Optional.of(new Discarding(LocalDate.of(2026, 3, 9), "unwound", true)),
                 List.of(first, second),
                 "Invented.");
         Piece fresh = new Piece(

@@ -4,6 +4,7 @@ import static org.taperwright.library.exchange.form.Field.optional;
 import static org.taperwright.library.exchange.form.Field.required;
 import static org.taperwright.library.exchange.form.Field.standing;
 import static org.taperwright.library.exchange.form.Forms.date;
+import static org.taperwright.library.exchange.form.Forms.flag;
 import static org.taperwright.library.exchange.form.Forms.identifier;
 import static org.taperwright.library.exchange.form.Forms.line;
 import static org.taperwright.library.exchange.form.Forms.list;
@@ -66,12 +67,18 @@ final class PieceForm {
 
     private static final Field<Discarding, LocalDate> DISCARDED_ON = required("date", date(), "when", Discarding::date);
     private static final Field<Discarding, String> REASON = required("reason", note(), "why", Discarding::reason);
+    private static final Field<Discarding, Boolean> REPLACEMENT = standing(
+            "replacementWanted",
+            false,
+            flag(),
+            "whether a new piece is to be ordered in its place",
+            Discarding::replacementWanted);
     private static final RecordForm<Discarding> DISCARDING = new RecordForm<>(
             "discarding",
             "That a piece was discarded.",
             true,
-            List.of(DISCARDED_ON, REASON),
-            values -> new Discarding(values.of(DISCARDED_ON), values.of(REASON)));
+            List.of(DISCARDED_ON, REASON, REPLACEMENT),
+            values -> new Discarding(values.of(DISCARDED_ON), values.of(REASON), values.of(REPLACEMENT)));
 
     private static final Field<Piece, String> ID =
             required("id", identifier(), "what tells it from the kit's other pieces", Piece::id);

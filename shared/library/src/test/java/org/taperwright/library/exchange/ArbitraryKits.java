@@ -75,7 +75,7 @@ final class ArbitraryKits {
         return Combinators.combine(
                         plain,
                         Arbitraries.of(Damage.values()).list().ofMaxSize(3).uniqueElements(),
-                        Combinators.combine(day(), text(0, 9))
+                        Combinators.combine(day(), text(0, 9), Arbitraries.of(true, false))
                                 .as(Discarding::new)
                                 .optional())
                 .as((piece, damage, discarded) ->

@@ -29,7 +29,7 @@ class NewLibraryTest {
         LibraryStore store = open();
         assertThat(NewLibrary.seed(store, "someone", DEMO)).isEmpty();
         try (EditHistory history = new EditHistory(store, "someone", Runnable::run, Clock.systemUTC())) {
-            assertThat(history.snapshot().entries()).hasSize(6);
+            assertThat(history.snapshot().entries()).hasSize(Examples.all().size());
             assertThat(history.nextUndo()).isEmpty();
             assertThat(history.pastOf(Examples.DESIGN_ID))
                     .extracting(Revision::edit)

@@ -64,7 +64,7 @@ class LibraryStoreTest {
         store.close();
         store = open();
         Snapshot snapshot = store.contents().snapshot();
-        assertThat(snapshot.revision()).isEqualTo(6);
+        assertThat(snapshot.revision()).isEqualTo(Examples.all().size());
         for (LibraryBundle.Item item : Examples.bundle().items()) {
             assertThat(snapshot.entry(item.id())).hasValueSatisfying(entry -> {
                 assertThat(entry.thing()).isEqualTo(item.thing());

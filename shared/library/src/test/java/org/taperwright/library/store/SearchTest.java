@@ -41,7 +41,7 @@ class SearchTest {
 
     @Test
     void everythingIsFoundByName() {
-        assertThat(store.find(Search.all())).hasSize(7).first().isEqualTo(PLAIN);
+        assertThat(store.find(Search.all())).hasSize(8).first().isEqualTo(PLAIN);
     }
 
     @Test
@@ -77,7 +77,7 @@ class SearchTest {
     @Test
     void whatWasTakenOutIsNotFound() {
         store.append(
-                "Take out", "someone", Instant.EPOCH, List.of(new Draft(PLAIN, ThingKind.DESIGN, Optional.empty(), 7)));
+                "Take out", "someone", Instant.EPOCH, List.of(new Draft(PLAIN, ThingKind.DESIGN, Optional.empty(), 8)));
         assertThat(store.find(Search.all().withText("plain"))).isEmpty();
     }
 }

@@ -31,4 +31,34 @@ public record Supply(
     public boolean low() {
         return stock < reorderLevel;
     }
+
+    /** The same with another supplier. */
+    public Supply withSupplier(String value) {
+        return new Supply(value, lot, expiry, price, stock, reorderLevel);
+    }
+
+    /** The same with another lot. */
+    public Supply withLot(String value) {
+        return new Supply(supplier, value, expiry, price, stock, reorderLevel);
+    }
+
+    /** The same with another expiry. */
+    public Supply withExpiry(Optional<LocalDate> value) {
+        return new Supply(supplier, lot, value, price, stock, reorderLevel);
+    }
+
+    /** The same with another price. */
+    public Supply withPrice(Optional<Price> value) {
+        return new Supply(supplier, lot, expiry, value, stock, reorderLevel);
+    }
+
+    /** The same with another stock. */
+    public Supply withStock(int value) {
+        return new Supply(supplier, lot, expiry, price, value, reorderLevel);
+    }
+
+    /** The same with another reorder level. */
+    public Supply withReorderLevel(int value) {
+        return new Supply(supplier, lot, expiry, price, stock, value);
+    }
 }

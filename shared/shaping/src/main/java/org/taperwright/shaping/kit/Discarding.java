@@ -7,5 +7,6 @@ import java.time.LocalDate;
  *
  * @param date when
  * @param reason why, in words
+ * @param replacementWanted whether a new piece is to be ordered in its place
  */
-public record Discarding(LocalDate date, String reason) {}
+public record Discarding(LocalDate date, String reason, boolean replacementWanted) {}

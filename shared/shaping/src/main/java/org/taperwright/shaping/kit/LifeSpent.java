@@ -1,5 +1,7 @@
 package org.taperwright.shaping.kit;
 
+import org.taperwright.mechanics.quantity.Shown;
+
 /**
  * An estimated share of a piece's fatigue life that is spent: 0 new, 1 the cycles to fracture used up, by linear summing
  * of cycles (Palmgren 1924, Miner 1945).
@@ -26,5 +28,10 @@ public record LifeSpent(double low, double central, double high) {
                 Math.min(MOST, low + more.low),
                 Math.min(MOST, central + more.central),
                 Math.min(MOST, high + more.high));
+    }
+
+    /** As written: {@code 45 % (20 to 110 %)}. */
+    public String text() {
+        return Shown.percent(central) + " (" + Shown.number(low * 100) + " to " + Shown.percent(high) + ")";
     }
 }
