@@ -33,7 +33,7 @@ public final class InstrumentAssessments {
         }
         List<ComparisonRow> rows =
                 comparison.rows().stream().map(row -> widened(row, widenings)).toList();
-        return new Comparison(comparison.columns(), comparison.datum(), rows, comparison.undominated());
+        return new Comparison(comparison.columns(), comparison.datum(), rows, comparison.tradeOff());
     }
 
     private static ComparisonRow widened(ComparisonRow row, List<Optional<Widening>> widenings) {
@@ -45,7 +45,7 @@ public final class InstrumentAssessments {
             ComparisonCell cell = row.cells().get(i);
             cells.add(widenings
                     .get(i)
-                    .map(wider -> new ComparisonCell(wider.of(cell.reading()), cell.ratio()))
+                    .map(wider -> new ComparisonCell(wider.of(cell.reading()), cell.ratio(), cell.ratioBand()))
                     .orElse(cell));
         }
         return new ComparisonRow(row.metric(), cells);
