@@ -7,12 +7,16 @@ import java.util.List;
 import java.util.Map;
 import javax.swing.JPanel;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.bench.spread.CurveBand;
 import org.taperwright.workbench.ui.Plot;
 import org.taperwright.workbench.ui.SeriesLook;
 import org.taperwright.workbench.ui.Spacing;
 import org.taperwright.workbench.ui.XyPlot;
 
-/** Moment at the clamp against the chord's angle in the bending test, with the standard's limits of the sizes shown. */
+/**
+ * Moment at the clamp against the chord's angle in the bending test, with its 5 to 95 % band and the standard's limits of the
+ * sizes shown.
+ */
 final class BendingFigure extends JPanel {
     private final XyPlot plot = new XyPlot("comparison.bending", "Bending test");
 
@@ -25,9 +29,14 @@ final class BendingFigure extends JPanel {
 
     void show(Compared compared, List<SeriesLook> looks) {
         List<Plot.Curve> curves = new ArrayList<>();
+        List<Plot.Band> bands = new ArrayList<>();
         Map<Double, String> limits = new LinkedHashMap<>();
         for (int i = 0; i < compared.members().size(); i++) {
             SeriesLook look = looks.get(i);
+            String name = compared.members().get(i).name();
+            compared.bands()
+                    .get(i)
+                    .ifPresent(known -> bands.add(band(name, known.bending().curve(), look)));
             compared.assessment(i).ifPresent(assessment -> {
                 curves.add(curve(assessment, look));
                 assessment
@@ -46,7 +55,7 @@ final class BendingFigure extends JPanel {
                 Plot.Axis.of("Angle of the chord", "°", 0, 50),
                 Plot.Axis.of("Moment at the clamp", "N·mm"),
                 curves,
-                List.of(),
+                bands,
                 rules));
     }
 
@@ -66,5 +75,19 @@ final class BendingFigure extends JPanel {
 
     private static long size(Assessment assessment) {
         return Math.round(assessment.design().tipDiameterMm() * 100);
+    }
+
+    private static Plot.Band band(String name, List<CurveBand> curve, SeriesLook look) {
+        return new Plot.Band(
+                name + ", 5 to 95 %",
+                look,
+                curve.stream()
+                        .map(point ->
+                                new Plot.Spot(point.angleDeg(), point.band().low()))
+                        .toList(),
+                curve.stream()
+                        .map(point ->
+                                new Plot.Spot(point.angleDeg(), point.band().high()))
+                        .toList());
     }
 }

@@ -13,11 +13,13 @@ import org.taperwright.mechanics.quantity.Shown;
  * @param fraction decimal point and digits after it, or empty
  * @param band the 5 to 95 % band in words, or empty
  * @param ratio ratio to the datum, where there is one
+ * @param ratioBand the ratio's 5 to 95 % band, where it has one
  * @param ratioWords the ratio; where there is none, the difference to the datum
  */
-record CellText(String whole, String fraction, String band, OptionalDouble ratio, String ratioWords) {
+record CellText(
+        String whole, String fraction, String band, OptionalDouble ratio, Optional<Band> ratioBand, String ratioWords) {
     /** A cell of a design that could not be computed. */
-    static final CellText NONE = new CellText("–", "", "", OptionalDouble.empty(), "");
+    static final CellText NONE = new CellText("–", "", "", OptionalDouble.empty(), Optional.empty(), "");
 
     /**
      * The text of a cell.
@@ -33,7 +35,12 @@ record CellText(String whole, String fraction, String band, OptionalDouble ratio
         String fraction = point < 0 ? "" : value.substring(point);
         OptionalDouble ratio = datumValue.isPresent() && !datum && number > 0 ? cell.ratio() : OptionalDouble.empty();
         return new CellText(
-                whole, fraction, words(cell.reading().band()), ratio, ratioWords(ratio, datum, number, datumValue));
+                whole,
+                fraction,
+                words(cell.reading().band()),
+                ratio,
+                ratio.isPresent() ? cell.ratioBand() : Optional.empty(),
+                ratioWords(ratio, datum, number, datumValue));
     }
 
     /** The value as one text. */
@@ -50,12 +57,12 @@ record CellText(String whole, String fraction, String band, OptionalDouble ratio
         if (!ratioWords.isEmpty()) {
             text.append(", ").append(ratioWords.replace("Δ", "differs from the datum by"));
         }
+        ratioBand.ifPresent(b -> text.append(" (").append(Shown.band(b)).append(')'));
         return text.toString();
     }
 
     private static String words(Optional<Band> band) {
-        return band.map(b -> Shown.number(b.low()) + " to " + Shown.number(b.high()))
-                .orElse("");
+        return band.map(Shown::band).orElse("");
     }
 
     private static String ratioWords(OptionalDouble ratio, boolean datum, double value, OptionalDouble datumValue) {

@@ -14,16 +14,19 @@ import org.taperwright.mechanics.work.Fault;
  * @param members what was asked for
  * @param datum which of them ratios are taken against
  * @param results one for each member, absent where the design is no longer in the library
+ * @param bands of each member that could be computed
  * @param comparison over the members that could be computed, in their order; absent when none could
  */
 record Compared(
         List<Member> members,
         ThingId datum,
         List<Optional<AssessmentResult>> results,
+        List<Optional<BenchBands>> bands,
         Optional<Comparison> comparison) {
     Compared {
         members = List.copyOf(members);
         results = List.copyOf(results);
+        bands = List.copyOf(bands);
     }
 
     /** Whether these are the inputs it came from. */
@@ -33,9 +36,14 @@ record Compared(
 
     /** The assessment of a member, if it could be computed. */
     Optional<Assessment> assessment(int member) {
-        return results.get(member)
-                .filter(AssessmentResult.Assessed.class::isInstance)
-                .map(result -> ((AssessmentResult.Assessed) result).assessment());
+        return results.get(member).flatMap(Compared::assessment);
+    }
+
+    /** The assessment in a result, if there is one. */
+    static Optional<Assessment> assessment(AssessmentResult result) {
+        return result instanceof AssessmentResult.Assessed assessed
+                ? Optional.of(assessed.assessment())
+                : Optional.empty();
     }
 
     /** What prevents a member from being computed; empty when nothing does or the design is gone. */

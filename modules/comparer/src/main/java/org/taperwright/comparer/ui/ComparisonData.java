@@ -2,6 +2,9 @@ package org.taperwright.comparer.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.taperwright.mechanics.comparison.ComparisonCell;
 import org.taperwright.mechanics.comparison.ComparisonRow;
 import org.taperwright.mechanics.quantity.Band;
@@ -20,6 +23,8 @@ final class ComparisonData {
                 headers.add(member.name() + ", low");
                 headers.add(member.name() + ", high");
                 headers.add(member.name() + ", ratio to datum");
+                headers.add(member.name() + ", ratio, low");
+                headers.add(member.name() + ", ratio, high");
             }
             compared.comparison()
                     .ifPresent(comparison -> comparison.rows().forEach(row -> rows.add(line(compared, row))));
@@ -38,18 +43,24 @@ final class ComparisonData {
         for (int member = 0; member < compared.members().size(); member++) {
             line.addAll(compared.column(member)
                     .map(column -> numbers(row.cells().get(column), ratios))
-                    .orElse(List.of("", "", "", "")));
+                    .orElse(List.of("", "", "", "", "", "")));
         }
         return line;
     }
 
     private static List<String> numbers(ComparisonCell cell, boolean ratios) {
+        OptionalDouble ratio = ratios ? cell.ratio() : OptionalDouble.empty();
+        Optional<Band> ratioBand = ratios ? cell.ratioBand() : Optional.empty();
         return List.of(
                 Double.toString(cell.reading().value()),
-                cell.reading().band().map(Band::low).map(Object::toString).orElse(""),
-                cell.reading().band().map(Band::high).map(Object::toString).orElse(""),
-                ratios && cell.ratio().isPresent()
-                        ? Double.toString(cell.ratio().getAsDouble())
-                        : "");
+                end(cell.reading().band(), Band::low),
+                end(cell.reading().band(), Band::high),
+                ratio.isPresent() ? Double.toString(ratio.getAsDouble()) : "",
+                end(ratioBand, Band::low),
+                end(ratioBand, Band::high));
+    }
+
+    private static String end(Optional<Band> band, ToDoubleFunction<Band> which) {
+        return band.map(b -> Double.toString(which.applyAsDouble(b))).orElse("");
     }
 }

@@ -63,7 +63,8 @@ public final class ComparisonPanel extends JPanel {
         // a table brings a handler of its own, which would turn designs away
         table.setTransferHandler(
                 new DesignDrop(desk, this::take, () -> ComparisonData.of(model).tabbed()));
-        table.getSelectionModel().addListSelectionListener(event -> detail.show(table.selectedMetric()));
+        table.getSelectionModel()
+                .addListSelectionListener(event -> detail.show(table.selectedMetric(), table.selectedRatios()));
         CopyMenu.on(table, "Comparison", () -> ComparisonData.of(model));
     }
 
@@ -196,7 +197,7 @@ public final class ComparisonPanel extends JPanel {
         table.setLooks(each);
         model.show(compared);
         figures.show(compared, each);
-        detail.show(table.selectedMetric());
+        detail.show(table.selectedMetric(), table.selectedRatios());
     }
 
     private void apply(Optional<ComparisonEdits.Edit> edit) {

@@ -62,6 +62,11 @@ final class ComparisonTable extends JTable {
         return getSelectedRow() < 0 ? Optional.empty() : metrics.metric(getSelectedRow());
     }
 
+    /** The ratios of the selected row with their bands, in words; empty where there is none. */
+    String selectedRatios() {
+        return getSelectedRow() < 0 ? "" : metrics.ratios(getSelectedRow());
+    }
+
     @Override
     public void tableChanged(TableModelEvent event) {
         int selected = getSelectedRow();

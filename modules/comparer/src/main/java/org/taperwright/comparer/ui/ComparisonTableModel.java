@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import javax.swing.table.AbstractTableModel;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.Metric;
+import org.taperwright.mechanics.quantity.Shown;
 
 /**
  * The comparison as a table: a row for each metric beneath its group's heading; the first column
@@ -56,6 +57,18 @@ final class ComparisonTableModel extends AbstractTableModel {
     /** The texts of all cells. */
     List<CellText> texts() {
         return cells.stream().flatMap(List::stream).toList();
+    }
+
+    /** The ratios of a row that have a band, in words. */
+    String ratios(int row) {
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < cells.get(row).size(); i++) {
+            CellText cell = cells.get(row).get(i);
+            String name = getColumnName(LEADING + i);
+            cell.ratioBand()
+                    .ifPresent(band -> words.add(name + " " + cell.ratioWords() + " [" + Shown.band(band) + "]"));
+        }
+        return String.join("; ", words);
     }
 
     /** The scale of the bars. */

@@ -49,8 +49,11 @@ record ComparisonWork(List<Member> members, ThingId datum, Map<Design, Assessmen
             progress.at((double) results.size() / members.size(), member.name());
             results.add(member.design().map(design -> assess(design, progress)));
         }
-        Compared withoutTable = new Compared(members, datum, results, Optional.empty());
-        return new Compared(members, datum, results, table(withoutTable));
+        List<Optional<BenchBands>> bands = results.stream()
+                .map(result -> result.flatMap(Compared::assessment).map(BenchBands::of))
+                .toList();
+        Compared withoutTable = new Compared(members, datum, results, bands, Optional.empty());
+        return new Compared(members, datum, results, bands, table(withoutTable));
     }
 
     private AssessmentResult assess(Design design, Progress progress) {

@@ -3,10 +3,9 @@ package org.taperwright.comparer.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.taperwright.mechanics.comparison.Comparison;
-import org.taperwright.mechanics.comparison.ComparisonRow;
 import org.taperwright.mechanics.comparison.Metrics;
+import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.workbench.ui.SeriesLook;
 
 /**
@@ -14,12 +13,13 @@ import org.taperwright.workbench.ui.SeriesLook;
  *
  * @param name the design's name
  * @param look its look in every figure
- * @param flexibility ratio of flexibility to the datum's
- * @param cutting ratio of cutting to the datum's
+ * @param flexibility ratio of flexibility to the datum's, with its band
+ * @param cutting ratio of cutting to the datum's, with its band
  * @param datum whether it is the datum
  * @param undominated whether no other is at least as good in both and better in one
  */
-record MapPoint(String name, SeriesLook look, double flexibility, double cutting, boolean datum, boolean undominated) {
+record MapPoint(
+        String name, SeriesLook look, Reading flexibility, Reading cutting, boolean datum, boolean undominated) {
     /** The points of a comparison; a design without both ratios has none. */
     static List<MapPoint> of(Compared compared, List<SeriesLook> looks) {
         Optional<Integer> datum = compared.datumMember();
@@ -31,14 +31,14 @@ record MapPoint(String name, SeriesLook look, double flexibility, double cutting
         for (int i = 0; i < compared.members().size(); i++) {
             Optional<Integer> column = compared.column(i);
             if (column.isPresent()) {
-                OptionalDouble flexibility = ratio(comparison, Metrics.FLEXIBILITY, column.get());
-                OptionalDouble cutting = ratio(comparison, Metrics.CUTTING, column.get());
+                Optional<Reading> flexibility = ratio(comparison, Metrics.FLEXIBILITY, column.get());
+                Optional<Reading> cutting = ratio(comparison, Metrics.CUTTING, column.get());
                 if (flexibility.isPresent() && cutting.isPresent()) {
                     points.add(new MapPoint(
                             compared.members().get(i).name(),
                             looks.get(i),
-                            flexibility.getAsDouble(),
-                            cutting.getAsDouble(),
+                            flexibility.get(),
+                            cutting.get(),
                             datum.get() == i,
                             comparison.tradeOff().places().get(column.get()).undominated()));
                 }
@@ -60,12 +60,12 @@ record MapPoint(String name, SeriesLook look, double flexibility, double cutting
         return role().isEmpty() ? name : name + " (" + role() + ")";
     }
 
-    private static OptionalDouble ratio(Comparison comparison, String metric, int column) {
+    private static Optional<Reading> ratio(Comparison comparison, String metric, int column) {
         return comparison.rows().stream()
                 .filter(row -> row.metric().id().equals(metric))
                 .findFirst()
-                .map(ComparisonRow::cells)
-                .map(cells -> cells.get(column).ratio())
-                .orElse(OptionalDouble.empty());
+                .map(row -> row.cells().get(column))
+                .filter(cell -> cell.ratio().isPresent() && cell.ratio().getAsDouble() > 0)
+                .map(cell -> new Reading(cell.ratio().getAsDouble(), cell.ratioBand()));
     }
 }

@@ -13,13 +13,15 @@ import java.awt.geom.Rectangle2D;
 import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.SeriesLook;
 import org.taperwright.workbench.ui.Spacing;
 
 /**
  * Draws a value, aligned on the decimal point, with the ratio to the datum beside it in words and beneath it as a bar
- * about 1; a band, where there is one, in a third line.
+ * about 1, with a line from 5 to 95 % of the ratio through the bar's end; the value's band, where there is one, in a third
+ * line.
  */
 final class MetricCellRenderer extends JPanel implements TableCellRenderer {
     private static final double BAR_HEIGHT = 7;
@@ -142,7 +144,22 @@ final class MetricCellRenderer extends JPanel implements TableCellRenderer {
             further.lineTo(end, top + BAR_HEIGHT);
             g.fill(further);
         }
+        cell.ratioBand().ifPresent(band -> whisker(g, middle, zero, reach, band));
         g.setColor(ink());
         g.draw(new Line2D.Double(zero, top - MARK, zero, top + BAR_HEIGHT + MARK));
+    }
+
+    /** A line over the ratio's band, with a stroke across each end that the scale reaches. */
+    private void whisker(Graphics2D g, double middle, double zero, double reach, Band band) {
+        double low = zero + reach * model.scale().place(band.low());
+        double high = zero + reach * model.scale().place(band.high());
+        g.setColor(ink());
+        g.draw(new Line2D.Double(low, middle, high, middle));
+        for (double ratio : new double[] {band.low(), band.high()}) {
+            double at = zero + reach * model.scale().place(ratio);
+            if (!model.scale().beyond(ratio)) {
+                g.draw(new Line2D.Double(at, middle - MARK, at, middle + MARK));
+            }
+        }
     }
 }

@@ -6,23 +6,33 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javax.swing.JPanel;
+import org.taperwright.mechanics.bench.spread.TwistingSpread;
 import org.taperwright.mechanics.properties.ProfilePoint;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.Plot;
 import org.taperwright.workbench.ui.SeriesLook;
 import org.taperwright.workbench.ui.Spacing;
 import org.taperwright.workbench.ui.XyPlot;
 
-/** One quantity of every design along the blade, chosen from those the profile holds. */
+/** One quantity of every design along the blade, chosen from those the profile holds; an estimate with its band. */
 final class ProfilesFigure extends JPanel {
     /** A quantity along the blade. */
-    private record Quantity(String title, String unit, ToDoubleFunction<ProfilePoint> value) {}
+    private record Quantity(String title, String unit, ToDoubleFunction<ProfilePoint> value) {
+        /** Whether it hangs on the alloy's yield, as the fully plastic torque alone does. */
+        boolean estimated() {
+            return this == PLASTIC_TORQUE;
+        }
+    }
+
+    private static final Quantity PLASTIC_TORQUE =
+            new Quantity("Fully plastic torque (estimate)", "N·mm", ProfilePoint::plasticTorqueNmm);
 
     private static final List<Quantity> QUANTITIES = List.of(
             new Quantity("Diameter", "mm", ProfilePoint::diameterMm),
             new Quantity("Bending stiffness EI", "N·mm²", ProfilePoint::bendingStiffnessNmm2),
             new Quantity("Torsional stiffness GJ", "N·mm²", ProfilePoint::torsionalStiffnessNmm2),
-            new Quantity("Fully plastic torque", "N·mm", ProfilePoint::plasticTorqueNmm),
+            PLASTIC_TORQUE,
             new Quantity("Core diameter", "mm", ProfilePoint::coreMm),
             new Quantity("Chip space", "mm²", ProfilePoint::chipSpaceMm2),
             new Quantity("Helix angle from the axis", "°", ProfilePoint::helixAngleDeg));
@@ -62,23 +72,45 @@ final class ProfilesFigure extends JPanel {
 
     private void draw() {
         List<Plot.Curve> curves = new ArrayList<>();
+        List<Plot.Band> bands = new ArrayList<>();
         compared.ifPresent(shown -> {
             for (int i = 0; i < shown.members().size(); i++) {
                 String name = shown.members().get(i).name();
                 SeriesLook look = looks.get(i);
-                shown.assessment(i)
-                        .ifPresent(assessment -> curves.add(new Plot.Curve(
-                                name,
-                                look,
-                                Plot.Style.LINE,
-                                assessment.profile().points().stream()
-                                        .map(point -> new Plot.Spot(
-                                                point.levelMm(),
-                                                quantity.value().applyAsDouble(point)))
-                                        .toList())));
+                Optional<BenchBands> known = shown.bands().get(i);
+                shown.assessment(i).ifPresent(assessment -> {
+                    List<ProfilePoint> points = assessment.profile().points();
+                    curves.add(new Plot.Curve(name, look, Plot.Style.LINE, spots(points, quantity.value())));
+                    if (quantity.estimated()) {
+                        known.ifPresent(b -> bands.add(band(name, look, points, b.twisting())));
+                    }
+                });
             }
         });
-        plot.setPlot(Plot.of(
-                Plot.Axis.of("Level from the tip", "mm"), Plot.Axis.of(quantity.title(), quantity.unit()), curves));
+        plot.setPlot(new Plot(
+                Plot.Axis.of("Level from the tip", "mm"),
+                Plot.Axis.of(quantity.title(), quantity.unit()),
+                curves,
+                bands,
+                List.of()));
+    }
+
+    private static Plot.Band band(String name, SeriesLook look, List<ProfilePoint> points, TwistingSpread twisting) {
+        return new Plot.Band(
+                name + ", 5 to 95 %",
+                look,
+                spots(points, point -> torque(point, twisting).low()),
+                spots(points, point -> torque(point, twisting).high()));
+    }
+
+    private static Band torque(ProfilePoint point, TwistingSpread twisting) {
+        double torque = point.plasticTorqueNmm();
+        return twisting.likePlastic(torque).band().orElseGet(() -> new Band(torque, torque));
+    }
+
+    private static List<Plot.Spot> spots(List<ProfilePoint> points, ToDoubleFunction<ProfilePoint> value) {
+        return points.stream()
+                .map(point -> new Plot.Spot(point.levelMm(), value.applyAsDouble(point)))
+                .toList();
     }
 }

@@ -32,11 +32,11 @@ record RatioScale(double reach) {
 
     /** Place of a ratio from -1 (left end) over 0 (the datum) to 1 (right end); held at the ends beyond them. */
     double place(double ratio) {
-        return Math.max(-1, Math.min(1, Math.log(ratio) / Math.log(reach)));
+        return Math.max(-1, Math.min(1, Math.log(Math.max(ratio, Double.MIN_VALUE)) / Math.log(reach)));
     }
 
     /** Whether a ratio lies beyond the scale's ends, so that its bar cannot show how far. */
     boolean beyond(double ratio) {
-        return Math.abs(Math.log(ratio)) > Math.log(reach) * (1 + 1e-12);
+        return Math.abs(Math.log(Math.max(ratio, Double.MIN_VALUE))) > Math.log(reach) * (1 + 1e-12);
     }
 }

@@ -12,6 +12,9 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.CopyMenu;
 import org.taperwright.workbench.ui.DataTable;
@@ -20,7 +23,8 @@ import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.Spacing;
 
 /**
- * The map of flexibility against cutting, both as ratios to the datum on logarithmic axes. A design that no other
+ * The map of flexibility against cutting, both as ratios to the datum on logarithmic axes, with lines over the 5 to 95 % bands
+ * of both. A design that no other
  * dominates has a filled marker within a ring and the word beside its name; the others have hollow markers.
  */
 final class TradeOffMap extends Drawing {
@@ -28,6 +32,11 @@ final class TradeOffMap extends Drawing {
     private static final double RING = 17;
     /** Widest label, as a share of the map's width. */
     private static final double WIDEST_LABEL = 0.7;
+
+    /** Bands that reach farther than this are cut off by the axes. */
+    private static final double FARTHEST_BAND = 4;
+
+    private static final double BAND_OPACITY = 0.55;
 
     private transient List<MapPoint> points = List.of();
     private String nothing = "";
@@ -37,8 +46,9 @@ final class TradeOffMap extends Drawing {
         super("comparison.map", "Map of flexibility against cutting, ratios to the datum");
         setPreferredSize(new Dimension(360, 320));
         CopyMenu.on(this, "Flexibility against cutting", this::numbers);
-        setToolTipText("<html>Both as ratios to the datum, on logarithmic axes; further up and to the right is more of "
-                + "both.<br>Undominated (ringed, filled): no other is at least as good in both and better in one.");
+        setToolTipText(
+                "<html>Both as ratios to the datum, on logarithmic axes; further up and to the right is more of "
+                        + "both; lines: 5 to 95 % of the ratios.<br>Undominated (ringed, filled): no other is at least as good in both and better in one.");
     }
 
     /** Shows points. */
@@ -47,8 +57,8 @@ final class TradeOffMap extends Drawing {
         nothing = "No ratios: the datum cannot be computed.";
         getAccessibleContext()
                 .setAccessibleDescription(points.stream()
-                        .map(point -> point.words() + ": flexibility " + Shown.number(point.flexibility())
-                                + ", cutting " + Shown.number(point.cutting()))
+                        .map(point -> point.words() + ": flexibility " + words(point.flexibility()) + ", cutting "
+                                + words(point.cutting()))
                         .collect(Collectors.joining("; ")));
         repaint();
     }
@@ -61,14 +71,47 @@ final class TradeOffMap extends Drawing {
 
     private DataTable numbers() {
         return new DataTable(
-                List.of("design", "flexibility, ratio to datum", "cutting, ratio to datum", "undominated"),
+                List.of(
+                        "design",
+                        "flexibility, ratio to datum",
+                        "flexibility, low",
+                        "flexibility, high",
+                        "cutting, ratio to datum",
+                        "cutting, low",
+                        "cutting, high",
+                        "undominated"),
                 points.stream()
                         .map(point -> List.of(
                                 point.name(),
-                                Double.toString(point.flexibility()),
-                                Double.toString(point.cutting()),
+                                Double.toString(point.flexibility().value()),
+                                Double.toString(band(point.flexibility()).low()),
+                                Double.toString(band(point.flexibility()).high()),
+                                Double.toString(point.cutting().value()),
+                                Double.toString(band(point.cutting()).low()),
+                                Double.toString(band(point.cutting()).high()),
                                 point.undominated() ? "yes" : "no"))
                         .toList());
+    }
+
+    private static String words(Reading ratio) {
+        return Shown.number(ratio.value())
+                + ratio.band().map(band -> " (" + Shown.band(band) + ")").orElse("");
+    }
+
+    private static Band band(Reading ratio) {
+        return ratio.band().orElseGet(() -> new Band(ratio.value(), ratio.value()));
+    }
+
+    /** The axis that holds ratios and, as far as it may, their bands. */
+    private static LogAxis axis(List<Reading> ratios) {
+        return LogAxis.of(ratios.stream().flatMapToDouble(ratio -> {
+            double farthest = ratio.value() * FARTHEST_BAND;
+            double nearest = ratio.value() / FARTHEST_BAND;
+            return DoubleStream.of(
+                    ratio.value(),
+                    Math.max(nearest, band(ratio).low()),
+                    Math.min(farthest, band(ratio).high()));
+        }));
     }
 
     @Override
@@ -87,14 +130,17 @@ final class TradeOffMap extends Drawing {
                 Spacing.APART,
                 Math.max(1, getWidth() - left - Spacing.APART),
                 Math.max(1, getHeight() - bottom - Spacing.APART));
-        LogAxis across = LogAxis.of(points.stream().mapToDouble(MapPoint::flexibility));
-        LogAxis up = LogAxis.of(points.stream().mapToDouble(MapPoint::cutting));
+        LogAxis across = axis(points.stream().map(MapPoint::flexibility).toList());
+        LogAxis up = axis(points.stream().map(MapPoint::cutting).toList());
         axes(g, area, across, up);
         List<Point2D> places = points.stream()
                 .map(point -> (Point2D) new Point2D.Double(
-                        area.getX() + across.share(point.flexibility()) * area.getWidth(),
-                        area.getMaxY() - up.share(point.cutting()) * area.getHeight()))
+                        area.getX() + across.share(point.flexibility().value()) * area.getWidth(),
+                        area.getMaxY() - up.share(point.cutting().value()) * area.getHeight()))
                 .toList();
+        for (int i = 0; i < points.size(); i++) {
+            bands(g, area, across, up, points.get(i), places.get(i));
+        }
         labels(g, area, places);
         for (int i = 0; i < points.size(); i++) {
             marker(g, points.get(i), places.get(i));
@@ -166,6 +212,25 @@ final class TradeOffMap extends Drawing {
             g.setStroke(new BasicStroke(0.7f));
             g.draw(new Line2D.Double(point.getX(), point.getY(), x, y));
         }
+    }
+
+    /** Thin lines over the bands of both ratios, through the marker. */
+    private static void bands(
+            Graphics2D g, Rectangle2D area, LogAxis across, LogAxis up, MapPoint point, Point2D place) {
+        Band flexibility = band(point.flexibility());
+        Band cutting = band(point.cutting());
+        double left = area.getX() + held(across.share(flexibility.low())) * area.getWidth();
+        double right = area.getX() + held(across.share(flexibility.high())) * area.getWidth();
+        double bottom = area.getMaxY() - held(up.share(cutting.low())) * area.getHeight();
+        double top = area.getMaxY() - held(up.share(cutting.high())) * area.getHeight();
+        g.setColor(Ink.translucent(point.look().colour(), BAND_OPACITY));
+        g.setStroke(new BasicStroke(1.4f));
+        g.draw(new Line2D.Double(left, place.getY(), right, place.getY()));
+        g.draw(new Line2D.Double(place.getX(), bottom, place.getX(), top));
+    }
+
+    private static double held(double share) {
+        return Math.max(0, Math.min(1, share));
     }
 
     private static void marker(Graphics2D g, MapPoint point, Point2D place) {

@@ -26,11 +26,14 @@ import org.taperwright.mechanics.assessment.Assessments;
 import org.taperwright.mechanics.comparison.ComparisonRow;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.workbench.api.BareDesk;
 import org.taperwright.workbench.api.ThingTransfer;
+import org.taperwright.workbench.ui.Plot;
 import org.taperwright.workbench.ui.Shots;
+import org.taperwright.workbench.ui.XyPlot;
 
 /** The panel on a desk in memory, without a display. */
 class ComparisonPanelTest {
@@ -199,10 +202,63 @@ class ComparisonPanelTest {
                         .toList());
 
         assertThat(points).hasSize(3);
-        assertThat(points.get(0).flexibility()).isEqualTo(1);
-        assertThat(points.get(0).cutting()).isEqualTo(1);
+        assertThat(points.get(0).flexibility().value()).isEqualTo(1);
+        assertThat(points.get(0).cutting().value()).isEqualTo(1);
         assertThat(points).anyMatch(MapPoint::undominated);
         assertThat(points.get(0).role()).contains("datum");
+    }
+
+    @Test
+    void ratios_of_estimates_and_indices_carry_their_bands_in_cells_detail_and_data() {
+        CellText cell = cell("flexibility", "Flexibility", 1);
+        Band band = cell.ratioBand().orElseThrow();
+        assertThat(cell.ratio().orElseThrow()).isBetween(band.low(), band.high());
+        assertThat(cell.toString()).contains(Shown.band(band));
+        assertThat(cell("torsional-stiffness", "Torsional stiffness", 1).ratioBand())
+                .isEmpty();
+
+        select("Flexibility");
+        String words = ((javax.swing.text.JTextComponent) find(panel, "comparison.detail.text")).getText();
+        assertThat(words).contains("5 to 95 %").contains(Shown.band(band));
+        assertThat(ComparisonData.of(model()).tabbed()).contains("ratio, low").contains(Double.toString(band.low()));
+    }
+
+    @Test
+    void bending_curves_and_torques_along_the_blade_show_their_bands() {
+        assertThat(plot("comparison.bending").bands()).hasSize(3);
+        assertThat(plot("comparison.profiles").bands()).isEmpty();
+        choosePlasticTorque();
+        Plot torque = plot("comparison.profiles");
+        assertThat(torque.bands()).hasSize(3);
+        assertThat(torque.bands().get(0).upper().get(0).y())
+                .isGreaterThan(torque.curves().get(0).spots().get(0).y());
+    }
+
+    private Plot plot(String name) {
+        return ((XyPlot) find(panel, name)).plot();
+    }
+
+    private void choosePlasticTorque() {
+        javax.swing.JComboBox<?> choice = (javax.swing.JComboBox<?>) find(panel, "comparison.profile");
+        for (int i = 0; i < choice.getItemCount(); i++) {
+            if (choice.getItemAt(i).toString().contains("plastic torque")) {
+                choice.setSelectedIndex(i);
+                return;
+            }
+        }
+        throw new AssertionError("no plastic torque to choose");
+    }
+
+    private void select(String label) {
+        for (int row = 0; row < model().getRowCount(); row++) {
+            if (model().metric(row)
+                    .filter(metric -> metric.label().equals(label))
+                    .isPresent()) {
+                table().setRowSelectionInterval(row, row);
+                return;
+            }
+        }
+        throw new AssertionError("no row " + label);
     }
 
     private CellText cell(String id, String label, int member) {

@@ -4,19 +4,31 @@ import java.util.Optional;
 import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.StandardLimit;
 import org.taperwright.mechanics.bench.TwistingResult;
+import org.taperwright.mechanics.bench.spread.BendingSpread;
+import org.taperwright.mechanics.bench.spread.TwistingSpread;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.mechanics.quantity.Unit;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /** The outcome of the bench tests in words, torque in N cm and, as benches read it, in g cm. */
 final class BenchWords {
     private BenchWords() {}
 
-    static String bending(BendingResult result) {
-        return torque(result.momentNmm()) + " at 45\u00b0" + limit(result.limit());
+    static String bending(BendingResult result, BendingSpread spread) {
+        return torque(result.momentNmm()) + " at 45\u00b0" + band(spread.momentNmm()) + limit(result.limit());
     }
 
-    static String twisting(TwistingResult result) {
-        return "breaks at " + torque(result.fractureTorqueNmm()) + " (estimate)" + limit(result.limit());
+    static String twisting(TwistingResult result, TwistingSpread spread) {
+        return "breaks at " + torque(result.fractureTorqueNmm()) + band(spread.fractureTorqueNmm())
+                + limit(result.limit());
+    }
+
+    private static String band(Sampled torqueNmm) {
+        return torqueNmm
+                .map(nmm -> Unit.NEWTON_MILLIMETRE.in(Unit.NEWTON_CENTIMETRE, nmm))
+                .band()
+                .map(band -> "; 5 to 95\u00a0% (shaded): " + Shown.band(band) + " " + Unit.NEWTON_CENTIMETRE.symbol())
+                .orElse("");
     }
 
     private static String limit(Optional<StandardLimit> limit) {

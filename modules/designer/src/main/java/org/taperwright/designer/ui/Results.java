@@ -31,6 +31,7 @@ final class Results {
      *
      * @param assessment the last one that could be made of this design
      * @param readings what each metric reads of it, in the metrics' order
+     * @param bands both bench tests of it with their bands; present with the assessment
      * @param outdated whether the design has changed since
      * @param faults what is impossible or unusual about the design as it stands
      * @param trouble why there is no newer assessment, where that is not by the design's faults; may be empty
@@ -38,10 +39,11 @@ final class Results {
     record State(
             Optional<Assessment> assessment,
             List<Reading> readings,
+            Optional<BenchBands> bands,
             boolean outdated,
             List<Fault> faults,
             String trouble) {
-        static final State EMPTY = new State(Optional.empty(), List.of(), false, List.of(), "");
+        static final State EMPTY = new State(Optional.empty(), List.of(), Optional.empty(), false, List.of(), "");
 
         State {
             readings = List.copyOf(readings);
@@ -50,7 +52,7 @@ final class Results {
     }
 
     /** What the background makes: the assessment, and what each metric reads of it, which samples for its band. */
-    private record Computed(AssessmentResult result, List<Reading> readings) {
+    private record Computed(AssessmentResult result, List<Reading> readings, Optional<BenchBands> bands) {
         static Computed of(Design design, Progress progress) {
             AssessmentResult result = Assessments.of(design, progress);
             if (result instanceof AssessmentResult.Assessed assessed) {
@@ -58,9 +60,10 @@ final class Results {
                         result,
                         Metrics.all().stream()
                                 .map(metric -> metric.read(assessed.assessment()))
-                                .toList());
+                                .toList(),
+                        Optional.of(BenchBands.of(assessed.assessment())));
             }
-            return new Computed(result, List.of());
+            return new Computed(result, List.of(), Optional.empty());
         }
     }
 
@@ -89,7 +92,7 @@ final class Results {
             return;
         }
         if (state.assessment().isPresent()) {
-            become(new State(state.assessment(), state.readings(), true, state.faults(), ""));
+            become(new State(state.assessment(), state.readings(), state.bands(), true, state.faults(), ""));
         }
         desk.compute(this, "Assess " + design.name(), progress -> Computed.of(design, progress), outcome -> {
             if (subject.filter(asked::equals).isPresent()) {
@@ -108,7 +111,7 @@ final class Results {
         String trouble = outcome instanceof Outcome.Failed<Computed> failed
                 ? "Not computed: " + failed.reason()
                 : "The computation was stopped; any change starts it again.";
-        return new State(state.assessment(), state.readings(), true, state.faults(), trouble);
+        return new State(state.assessment(), state.readings(), state.bands(), true, state.faults(), trouble);
     }
 
     private State known(Computed computed, boolean outdated) {
@@ -117,11 +120,18 @@ final class Results {
             return new State(
                     Optional.of(assessed.assessment()),
                     computed.readings(),
+                    computed.bands(),
                     outdated,
                     assessed.assessment().remarks(),
                     "");
         }
-        return new State(state.assessment(), state.readings(), true, ((AssessmentResult.Refused) result).faults(), "");
+        return new State(
+                state.assessment(),
+                state.readings(),
+                state.bands(),
+                true,
+                ((AssessmentResult.Refused) result).faults(),
+                "");
     }
 
     private void become(State next) {

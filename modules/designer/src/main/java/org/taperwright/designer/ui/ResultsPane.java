@@ -59,19 +59,20 @@ final class ResultsPane extends JPanel implements Scrollable {
 
     private void plots() {
         Optional<Assessment> known = state.assessment();
-        if (known.isEmpty()) {
+        if (known.isEmpty() || state.bands().isEmpty()) {
             Plot none =
                     Plot.of(Plot.Axis.of("Distance from the tip", "mm", 0, 16), Plot.Axis.of("", "", 0, 1), List.of());
             List.of(diameters, stiffnesses, bending, twisting).forEach(tile -> tile.show(none, "", false));
             return;
         }
         SeriesLook look = open.look();
-        BladePlots plots = new BladePlots(known.get(), look, level.mm());
+        BenchBands bands = state.bands().get();
+        BladePlots plots = new BladePlots(known.get(), bands, look, level.mm());
         boolean old = state.outdated();
         diameters.show(plots.diameters(), "", old);
         stiffnesses.show(plots.stiffnesses(), "", old);
-        bending.show(plots.bending(), BenchWords.bending(known.get().bending()), old);
-        twisting.show(plots.twisting(), BenchWords.twisting(known.get().twisting()), old);
+        bending.show(plots.bending(), BenchWords.bending(known.get().bending(), bands.bending()), old);
+        twisting.show(plots.twisting(), BenchWords.twisting(known.get().twisting(), bands.twisting()), old);
     }
 
     @Override

@@ -19,17 +19,28 @@ import javax.swing.TransferHandler;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.store.SavedComparison;
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.assessment.AssessmentResult;
+import org.taperwright.mechanics.assessment.Assessments;
+import org.taperwright.mechanics.comparison.Metric;
+import org.taperwright.mechanics.comparison.Metrics;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.section.SectionFamily;
+import org.taperwright.mechanics.work.Progress;
 import org.taperwright.workbench.api.BareDesk;
 import org.taperwright.workbench.api.ThingTransfer;
 import org.taperwright.workbench.ui.Gestures;
 import org.taperwright.workbench.ui.Heading;
+import org.taperwright.workbench.ui.Plot;
 import org.taperwright.workbench.ui.Prose;
 import org.taperwright.workbench.ui.QuantityField;
 import org.taperwright.workbench.ui.Shots;
@@ -192,6 +203,50 @@ class DesignPanelTest {
         assertThat(headings()).contains("Numbers (outdated)");
         assertThat(Gestures.named(panel, "design.status", JLabel.class).getText())
                 .isEqualTo("Cannot be computed: see the checks");
+    }
+
+    /** In both layouts what is drawn of every estimate and index holds the ends of its band. */
+    @ParameterizedTest
+    @ValueSource(ints = {1000, 1600})
+    void no_estimate_or_index_stands_without_its_band(int width) {
+        Shots.layOut(panel, width, 1000);
+        Shots.layOut(panel, width, 1000);
+        JTable numbers = Gestures.named(panel, "design.numbers.table", JTable.class);
+        Assessment assessment = ((AssessmentResult.Assessed) Assessments.of(design(), Progress.NONE)).assessment();
+        assertThat(numbers.getRowCount()).isEqualTo(Metrics.all().size());
+        for (int row = 0; row < numbers.getRowCount(); row++) {
+            Metric metric = Metrics.all().get(row);
+            String ends = metric.read(assessment).band().map(Shown::band).orElse("");
+            assertThat(ends.isEmpty()).isEqualTo(metric.standing() == Standing.COMPUTED);
+            assertThat(drawn(numbers, row))
+                    .contains(ends, metric.unit(), metric.standing().word());
+        }
+    }
+
+    @Test
+    void the_bench_plots_show_bands_about_their_curves() {
+        for (String name : List.of("design.bending.plot", "design.twisting.plot")) {
+            Plot plot = Gestures.named(panel, name, XyPlot.class).plot();
+            assertThat(plot.bands()).as(name).hasSize(1);
+            Plot.Band band = plot.bands().get(0);
+            List<Plot.Spot> curve = plot.curves().get(0).spots();
+            assertThat(band.lower()).hasSameSizeAs(curve);
+            for (int i = 0; i < curve.size(); i++) {
+                assertThat(curve.get(i).y())
+                        .isBetween(band.lower().get(i).y(), band.upper().get(i).y());
+            }
+            assertThat(band.upper().get(curve.size() - 1).y())
+                    .isGreaterThan(band.lower().get(curve.size() - 1).y());
+        }
+    }
+
+    private static String drawn(JTable table, int row) {
+        StringBuilder words = new StringBuilder();
+        for (int column = 0; column < table.getColumnCount(); column++) {
+            Component cell = table.prepareRenderer(table.getCellRenderer(row, column), row, column);
+            words.append(((JLabel) cell).getText()).append(' ');
+        }
+        return words.toString();
     }
 
     @Test

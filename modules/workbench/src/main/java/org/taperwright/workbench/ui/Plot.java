@@ -1,5 +1,6 @@
 package org.taperwright.workbench.ui;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -93,12 +94,18 @@ public record Plot(Axis x, Axis y, List<Curve> curves, List<Band> bands, List<Ru
      */
     public record Rule(String label, Run run, double at) {}
 
-    /** The numbers shown, for the clipboard and CSV: one line a point. */
+    /** The numbers shown, for the clipboard and CSV: one line a point, the curves first and then the edges of the bands. */
     public DataTable numbers() {
-        List<List<String>> rows = curves.stream()
-                .flatMap(curve -> curve.spots().stream()
-                        .map(spot -> List.of(curve.name(), Double.toString(spot.x()), Double.toString(spot.y()))))
-                .toList();
+        List<List<String>> rows = new ArrayList<>();
+        curves.forEach(curve -> lines(curve.name(), curve.spots(), rows));
+        bands.forEach(band -> {
+            lines(band.name() + ", low", band.lower(), rows);
+            lines(band.name() + ", high", band.upper(), rows);
+        });
         return new DataTable(List.of("Curve", x.heading(), y.heading()), rows);
+    }
+
+    private static void lines(String name, List<Spot> spots, List<List<String>> rows) {
+        spots.forEach(spot -> rows.add(List.of(name, Double.toString(spot.x()), Double.toString(spot.y()))));
     }
 }

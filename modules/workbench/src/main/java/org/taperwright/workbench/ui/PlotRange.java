@@ -28,11 +28,15 @@ record PlotRange(double low, double high) {
 
     /** The value of a curve at an x between its points, by straight lines. */
     static OptionalDouble at(Plot.Curve curve, double x) {
-        List<Plot.Spot> spots = curve.spots();
+        return curve.style() == Plot.Style.SPOTS ? OptionalDouble.empty() : at(curve.spots(), x);
+    }
+
+    /** The value at an x between points that run to the right, by straight lines. */
+    static OptionalDouble at(List<Plot.Spot> spots, double x) {
         for (int i = 1; i < spots.size(); i++) {
             Plot.Spot a = spots.get(i - 1);
             Plot.Spot b = spots.get(i);
-            if (a.x() <= x && x <= b.x() && a.x() < b.x() && curve.style() != Plot.Style.SPOTS) {
+            if (a.x() <= x && x <= b.x() && a.x() < b.x()) {
                 return OptionalDouble.of(a.y() + (x - a.x()) / (b.x() - a.x()) * (b.y() - a.y()));
             }
         }

@@ -8,6 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import javax.swing.ToolTipManager;
 import org.jfree.chart.ChartRenderingInfo;
@@ -137,7 +138,7 @@ public final class XyPlot extends Drawing {
         return reading(toAxes(event.getPoint()).getX()).orElse(null);
     }
 
-    /** The curves' values at an x, one line each. */
+    /** The curves' values and the bands' edges at an x, one line each. */
     Optional<String> reading(double x) {
         StringBuilder text = new StringBuilder();
         for (Plot.Curve curve : plot.curves()) {
@@ -148,6 +149,20 @@ public final class XyPlot extends Drawing {
                             .append(Shown.number(y))
                             .append(' ')
                             .append(plot.y().unit()));
+        }
+        for (Plot.Band band : plot.bands()) {
+            OptionalDouble low = PlotRange.at(band.lower(), x);
+            OptionalDouble high = PlotRange.at(band.upper(), x);
+            if (low.isPresent() && high.isPresent()) {
+                text.append("<br>")
+                        .append(band.name())
+                        .append(": ")
+                        .append(Shown.number(low.getAsDouble()))
+                        .append(" to ")
+                        .append(Shown.number(high.getAsDouble()))
+                        .append(' ')
+                        .append(plot.y().unit());
+            }
         }
         if (text.length() == 0) {
             return Optional.empty();

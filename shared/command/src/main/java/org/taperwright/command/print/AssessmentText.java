@@ -84,8 +84,8 @@ public final class AssessmentText {
     }
 
     private static void limits(Assessment assessment, Page page) {
-        BendingSpread bending = BendingSpread.of(assessment.design(), assessment.alloy(), assessment.bending());
-        TwistingSpread twisting = TwistingSpread.of(assessment.design(), assessment.alloy(), assessment.twisting());
+        BendingSpread bending = assessment.bendingSpread();
+        TwistingSpread twisting = assessment.twistingSpread();
         page.line("");
         page.line("Bending at 45° (estimate, 5 to 95 % in brackets): "
                 + Shown.benchMoment(assessment.bending().momentNmm()) + band(bending.momentNmm()) + ", by a force of "

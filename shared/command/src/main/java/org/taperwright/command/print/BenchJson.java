@@ -22,7 +22,7 @@ final class BenchJson {
     }
 
     private static void bending(Assessment assessment, ResultJson json) {
-        BendingSpread spread = BendingSpread.of(assessment.design(), assessment.alloy(), assessment.bending());
+        BendingSpread spread = assessment.bendingSpread();
         JsonWriter out = json.out();
         out.name("bending").beginObject(false);
         json.estimate("moment45", spread.momentNmm().reading(), "N·mm", JsonSource.BENDING);
@@ -42,7 +42,7 @@ final class BenchJson {
     }
 
     private static void twisting(Assessment assessment, ResultJson json) {
-        TwistingSpread spread = TwistingSpread.of(assessment.design(), assessment.alloy(), assessment.twisting());
+        TwistingSpread spread = assessment.twistingSpread();
         JsonWriter out = json.out();
         out.name("twisting").beginObject(false);
         json.computed("twistPerTorque", assessment.twisting().twistRadPerNmm(), "rad/(N·mm)", JsonSource.STIFFNESS);

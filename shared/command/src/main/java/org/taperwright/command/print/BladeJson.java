@@ -17,7 +17,7 @@ final class BladeJson {
         out.name("sections").beginList(false);
         assessment.stations().forEach(station -> section(station, json));
         out.endList();
-        TwistingSpread twisting = TwistingSpread.of(assessment.design(), assessment.alloy(), assessment.twisting());
+        TwistingSpread twisting = assessment.twistingSpread();
         out.name("blade").beginList(false);
         assessment.profile().points().forEach(point -> point(point, twisting, json));
         out.endList();

@@ -16,7 +16,7 @@ final class BladeTable {
     private BladeTable() {}
 
     static Table of(Assessment assessment) {
-        TwistingSpread twisting = TwistingSpread.of(assessment.design(), assessment.alloy(), assessment.twisting());
+        TwistingSpread twisting = assessment.twistingSpread();
         String computed = Standing.COMPUTED.word();
         Table table = Table.of(
                 Column.numbers("level", "mm"),

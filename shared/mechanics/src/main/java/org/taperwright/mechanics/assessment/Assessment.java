@@ -4,6 +4,8 @@ import java.util.List;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.TwistingResult;
+import org.taperwright.mechanics.bench.spread.BendingSpread;
+import org.taperwright.mechanics.bench.spread.TwistingSpread;
 import org.taperwright.mechanics.cutting.CuttingGeometry;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.fatigue.FatigueResult;
@@ -36,5 +38,15 @@ public record Assessment(
     public Assessment {
         remarks = List.copyOf(remarks);
         stations = List.copyOf(stations);
+    }
+
+    /** The bending test with the alloy's constants drawn; solved on first asking, some 30 ms, and kept for a while. */
+    public BendingSpread bendingSpread() {
+        return BendingSpread.of(design, alloy, bending);
+    }
+
+    /** The twisting test with the alloy's constants drawn; solved on first asking and kept for a while. */
+    public TwistingSpread twistingSpread() {
+        return TwistingSpread.of(design, alloy, twisting);
     }
 }

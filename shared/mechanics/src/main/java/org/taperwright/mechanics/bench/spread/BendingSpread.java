@@ -1,6 +1,5 @@
 package org.taperwright.mechanics.bench.spread;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -12,7 +11,6 @@ import org.taperwright.mechanics.bench.CurvePoint;
 import org.taperwright.mechanics.bench.Unsolved;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.properties.BladeSections;
-import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.uncertainty.Sampled;
 import org.taperwright.mechanics.uncertainty.Sensitivity;
 import org.taperwright.mechanics.work.BoundedCache;
@@ -56,14 +54,6 @@ public record BendingSpread(
         BladeSections sections = BladeSections.of(bent.design());
         Sensitivity surface = Sensitivity.of(
                 spread.constants(), numbers(result), values -> test(bent.design(), spread.with(values), sections));
-        List<CurveBand> curve = new ArrayList<>();
-        for (int i = 0; i < result.curve().size(); i++) {
-            CurvePoint point = result.curve().get(i);
-            Band band = surface.byRatio(FIRST_OF_CURVE + i)
-                    .band()
-                    .orElseGet(() -> new Band(point.momentNmm(), point.momentNmm()));
-            curve.add(new CurveBand(point.angleDeg(), point.momentNmm(), band));
-        }
         return new BendingSpread(
                 surface.byRatio(0),
                 surface.byRatio(1),
@@ -71,7 +61,7 @@ public record BendingSpread(
                 surface.byRatio(3),
                 surface.byDifference(4),
                 surface.byDifference(5),
-                curve);
+                CurveBand.along(result.curve(), i -> surface.byRatio(FIRST_OF_CURVE + i)));
     }
 
     private static Optional<double[]> test(Design design, Alloy alloy, BladeSections sections) {

@@ -1,6 +1,5 @@
 package org.taperwright.mechanics.bench.spread;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -11,7 +10,6 @@ import org.taperwright.mechanics.bench.TwistingResult;
 import org.taperwright.mechanics.bench.TwistingTest;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.properties.BladeSections;
-import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.uncertainty.Sampled;
 import org.taperwright.mechanics.uncertainty.Sensitivity;
 import org.taperwright.mechanics.work.BoundedCache;
@@ -62,21 +60,13 @@ public record TwistingSpread(
                 numbers(result, result),
                 values -> Optional.of(
                         numbers(TwistingTest.run(twisted.design(), spread.with(values), sections), result)));
-        List<CurveBand> curve = new ArrayList<>();
-        for (int i = 0; i < result.curve().size(); i++) {
-            CurvePoint point = result.curve().get(i);
-            Band band = surface.byRatio(FIRST_OF_CURVE + i)
-                    .band()
-                    .orElseGet(() -> new Band(point.momentNmm(), point.momentNmm()));
-            curve.add(new CurveBand(point.angleDeg(), point.momentNmm(), band));
-        }
         return new TwistingSpread(
                 surface.byDifference(0),
                 surface.byDifference(1),
                 surface.byRatio(2),
                 surface.byRatio(3),
                 surface.byDifference(4),
-                curve);
+                CurveBand.along(result.curve(), i -> surface.byRatio(FIRST_OF_CURVE + i)));
     }
 
     private static double[] numbers(TwistingResult result, TwistingResult angles) {

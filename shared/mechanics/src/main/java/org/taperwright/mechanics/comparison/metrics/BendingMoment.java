@@ -25,7 +25,7 @@ public final class BendingMoment extends SampledMetric {
 
     @Override
     public Sampled sampled(Assessment assessment) {
-        return Spreads.bending(assessment).momentNmm();
+        return assessment.bendingSpread().momentNmm();
     }
 
     @Override

@@ -24,7 +24,7 @@ public final class BendingStrain extends SampledMetric {
 
     @Override
     public Sampled sampled(Assessment assessment) {
-        return Spreads.bending(assessment).greatestStrain().map(strain -> 100 * strain);
+        return assessment.bendingSpread().greatestStrain().map(strain -> 100 * strain);
     }
 
     @Override

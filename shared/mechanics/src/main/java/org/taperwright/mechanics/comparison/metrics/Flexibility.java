@@ -33,7 +33,7 @@ public final class Flexibility extends SampledMetric {
 
     @Override
     public Sampled sampled(Assessment assessment) {
-        return Spreads.bending(assessment).momentNmm().map(moment -> 1 / moment);
+        return assessment.bendingSpread().momentNmm().map(moment -> 1 / moment);
     }
 
     @Override

@@ -32,7 +32,7 @@ public final class FractureAngle extends SampledMetric {
 
     @Override
     public Sampled sampled(Assessment assessment) {
-        return Spreads.twisting(assessment).fractureAngleDeg();
+        return assessment.twistingSpread().fractureAngleDeg();
     }
 
     @Override

@@ -31,7 +31,7 @@ public final class FractureTorque extends SampledMetric {
 
     @Override
     public Sampled sampled(Assessment assessment) {
-        return Spreads.twisting(assessment).fractureTorqueNmm();
+        return assessment.twistingSpread().fractureTorqueNmm();
     }
 
     @Override

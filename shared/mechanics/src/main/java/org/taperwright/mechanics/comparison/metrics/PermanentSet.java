@@ -25,7 +25,7 @@ public final class PermanentSet extends SampledMetric {
 
     @Override
     public Sampled sampled(Assessment assessment) {
-        return Spreads.bending(assessment).setDeg();
+        return assessment.bendingSpread().setDeg();
     }
 
     @Override

@@ -24,7 +24,7 @@ public final class PlasticTorque extends SampledMetric {
 
     @Override
     public Sampled sampled(Assessment assessment) {
-        return Spreads.twisting(assessment).plasticTorqueNmm();
+        return assessment.twistingSpread().plasticTorqueNmm();
     }
 
     @Override

@@ -31,7 +31,7 @@ public final class TorsionalReserve extends SampledMetric {
     @Override
     public Sampled sampled(Assessment assessment) {
         Sampled shaping = CUBE.sample(SHAPING.middle(), shares -> SHAPING.at(shares[0]));
-        return Spreads.twisting(assessment).plasticTorqueNmm().over(shaping);
+        return assessment.twistingSpread().plasticTorqueNmm().over(shaping);
     }
 
     @Override

@@ -24,7 +24,7 @@ public final class YieldTorque extends SampledMetric {
 
     @Override
     public Sampled sampled(Assessment assessment) {
-        return Spreads.twisting(assessment).yieldTorqueNmm();
+        return assessment.twistingSpread().yieldTorqueNmm();
     }
 
     @Override
