@@ -76,9 +76,7 @@ final class ComparisonEdits {
         if (trimmed.isEmpty() || trimmed.equals(comparison.name())) {
             return Optional.empty();
         }
-        return Optional.of(new Edit(
-                "Rename comparison to " + trimmed,
-                comparison.named(trimmed)));
+        return Optional.of(new Edit("Rename comparison to " + trimmed, comparison.named(trimmed)));
     }
 
     private static SavedComparison with(SavedComparison comparison, List<ThingId> designs, ThingId datum) {

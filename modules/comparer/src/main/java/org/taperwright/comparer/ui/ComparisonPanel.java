@@ -47,6 +47,9 @@ public final class ComparisonPanel extends JPanel {
     private final ComparisonHeader header;
     private final MemberStrip strip;
     private final transient List<Subscription> subscriptions = new ArrayList<>();
+    private final WhatIfPane whatIf = new WhatIfPane(this::tryOut, this::keep);
+    private final transient TrialPath path = new TrialPath();
+    private transient Optional<Trial> trial = Optional.empty();
     private Optional<ThingId> shown = Optional.empty();
 
     /** Makes the panel on a desk. */
@@ -73,7 +76,8 @@ public final class ComparisonPanel extends JPanel {
         top.setOpaque(false);
         top.setBorder(Spacing.around(Spacing.NEAR, Spacing.NEAR));
         top.add(header, BorderLayout.NORTH);
-        top.add(strip, BorderLayout.SOUTH);
+        top.add(strip, BorderLayout.CENTER);
+        top.add(whatIf, BorderLayout.SOUTH);
         table.setPreferredScrollableViewportSize(new Dimension(320, 400));
         JScrollPane scroll = new JScrollPane(table);
         scroll.setColumnHeaderView(table.getTableHeader());
@@ -145,29 +149,72 @@ public final class ComparisonPanel extends JPanel {
         Optional<ThingId> current = current();
         boolean another = !current.equals(shown);
         shown = current;
+        if (another) {
+            trial = Optional.empty();
+        }
         Optional<SavedComparison> comparison = comparison();
         cards.show(this, comparison.isPresent() ? FULL : EMPTY);
         comparison.ifPresent(saved -> show(saved, another));
     }
 
     private void show(SavedComparison comparison, boolean another) {
-        List<Member> members = Member.of(comparison, desk.snapshot());
-        header.show(comparison, members);
+        List<Member> saved = Member.of(comparison, desk.snapshot());
+        header.show(comparison, saved);
         SeriesLooks looks = SeriesLooks.of(desk.snapshot());
-        strip.show(comparison, members, looks::of);
+        strip.show(comparison, saved, looks::of);
+        trial = trial.filter(moved -> Trial.in(saved, moved).isPresent());
+        if (trial.isEmpty()) {
+            whatIf.show(saved);
+            path.follow(trial, model.compared());
+        }
+        compute(comparison, another);
+    }
+
+    /** Computes the comparison as saved, or with the design that is being tried in its place. */
+    private void compute(SavedComparison comparison, boolean another) {
+        List<Member> saved = Member.of(comparison, desk.snapshot());
+        List<Member> members = trial.flatMap(moved -> Trial.in(saved, moved)).orElse(saved);
         boolean current = model.compared()
                 .filter(compared -> compared.cameFrom(members, comparison.datum()))
                 .isPresent();
         if (current) {
             outdated(false);
+            model.compared().ifPresent(this::show);
         } else {
             outdated(true);
+            Optional<Trial> asked = trial;
             desk.compute(
                     this,
                     "Comparing " + comparison.name(),
                     ComparisonWork.after(another ? Optional.empty() : model.compared(), members, comparison.datum()),
-                    this::deliver);
+                    outcome -> deliver(outcome, asked));
         }
+    }
+
+    private void tryOut(Optional<Trial> moved) {
+        path.follow(moved, model.compared());
+        trial = moved;
+        comparison().ifPresent(saved -> compute(saved, false));
+    }
+
+    /** Puts what is tried into the library as a new design, and compares it too where there is room: one edit. */
+    private void keep(Trial kept) {
+        Optional<SavedComparison> comparison = comparison();
+        Optional<ThingId> id = current();
+        if (comparison.isEmpty() || id.isEmpty()) {
+            return;
+        }
+        ThingId fresh = ThingId.fresh();
+        List<Change> changes = new ArrayList<>(List.of(new Change.Put(fresh, kept.kept())));
+        if (comparison.get().designs().size() < ComparisonEdits.MOST) {
+            List<ThingId> designs = new ArrayList<>(comparison.get().designs());
+            designs.add(fresh);
+            changes.add(new Change.Put(
+                    id.get(), comparison.get().of(designs, comparison.get().datum())));
+        }
+        trial = Optional.empty();
+        whatIf.forget();
+        desk.edit("Keep " + kept.kept().name(), changes);
     }
 
     private void outdated(boolean outdated) {
@@ -177,8 +224,9 @@ public final class ComparisonPanel extends JPanel {
         table.repaint();
     }
 
-    private void deliver(Outcome<Compared> outcome) {
+    private void deliver(Outcome<Compared> outcome, Optional<Trial> asked) {
         if (outcome instanceof Outcome.Current<Compared> current) {
+            asked.ifPresent(moved -> path.add(current.value(), moved.id()));
             show(current.value());
             outdated(false);
         } else if (outcome instanceof Outcome.Outdated<Compared> earlier) {
@@ -197,6 +245,7 @@ public final class ComparisonPanel extends JPanel {
         table.setLooks(each);
         model.show(compared);
         figures.show(compared, each);
+        figures.showPath(path.ratios(), trial.map(moved -> looks.of(moved.id())).orElse(new SeriesLook(0)));
         detail.show(table.selectedMetric(), table.selectedRatios());
     }
 

@@ -199,11 +199,13 @@ class ComparisonPanelTest {
                 compared,
                 compared.members().stream()
                         .map(m -> new org.taperwright.workbench.ui.SeriesLook(0))
-                        .toList());
+                        .toList(),
+                MapAxes.USUAL,
+                compared.comparison().map(table -> table.tradeOff()));
 
         assertThat(points).hasSize(3);
-        assertThat(points.get(0).flexibility().value()).isEqualTo(1);
-        assertThat(points.get(0).cutting().value()).isEqualTo(1);
+        assertThat(points.get(0).across().value()).isEqualTo(1);
+        assertThat(points.get(0).up().value()).isEqualTo(1);
         assertThat(points).anyMatch(MapPoint::undominated);
         assertThat(points.get(0).role()).contains("datum");
     }
