@@ -4,9 +4,14 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
+import org.taperwright.library.store.KeptResults;
+import org.taperwright.library.store.SavedComparison;
 import org.taperwright.mechanics.comparison.Metric;
+import org.taperwright.mechanics.comparison.score.Weights;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.ui.SeriesLook;
 
@@ -21,27 +26,54 @@ final class ComparisonFigures extends JPanel {
     private final ProfilesFigure profiles = new ProfilesFigure();
     private final BendingFigure bending = new BendingFigure();
 
-    ComparisonFigures(Desk desk) {
+    private final ScorePane score;
+    private final WordsPane words;
+    private final SweepPane sweep;
+    private final TornadoPane tornado;
+
+    /**
+     * @param weigh receives the name of an edit and the weights after it
+     * @param keep receives results to keep with the comparison
+     */
+    ComparisonFigures(Desk desk, BiConsumer<String, Weights> weigh, Consumer<KeptResults> keep) {
         super(new BorderLayout());
         map = new MapFigure(desk);
         sections = new SectionsFigure(desk);
+        score = new ScorePane(desk, weigh);
+        words = new WordsPane(keep);
+        sweep = new SweepPane(desk);
+        tornado = new TornadoPane(desk);
         JTabbedPane tabs = new JTabbedPane(JTabbedPane.TOP, JTabbedPane.SCROLL_TAB_LAYOUT);
         tabs.setName("comparison.figures");
         tabs.addTab("Map", null, map, "Two metrics against each other");
         tabs.addTab("Sections", null, sections, "Sections to one scale");
         tabs.addTab("Along the blade", null, profiles, "Diameter, stiffness and strength along the blade");
         tabs.addTab("Bending", null, bending, "Moment against angle in the bending test");
+        tabs.addTab("In words", null, words, "What each design gives and takes, in sentences");
+        tabs.addTab("Score", null, score, "One number by your own weights, with all it is made of");
+        tabs.addTab("Sweep", null, sweep, "Metrics along one parameter of a design");
+        tabs.addTab("What moves it", null, tornado, "Which parameter of a design moves a metric most");
         add(tabs, BorderLayout.CENTER);
         setPreferredSize(new Dimension(WIDTH, HEIGHT));
         setMinimumSize(new Dimension(LEAST_WIDTH, HEIGHT / 2));
     }
 
     /** Shows a result; looks are in the order of its members. */
-    void show(Compared compared, List<SeriesLook> looks) {
+    void show(Compared compared, List<SeriesLook> looks, SavedComparison saved, boolean trial) {
         map.show(compared, looks);
         sections.show(compared, looks);
         profiles.show(compared, looks);
         bending.show(compared, looks);
+        words.show(compared, saved, trial);
+        score.show(
+                compared.comparison().filter(table -> compared.datumMember().isPresent()),
+                compared.comparison().stream()
+                        .flatMap(table -> table.columns().stream())
+                        .map(column -> column.design().name())
+                        .toList(),
+                saved.weights());
+        sweep.show(compared.members());
+        tornado.show(compared.members());
     }
 
     /** Shows where a design has been while a parameter was moved. */

@@ -55,7 +55,12 @@ public final class ComparisonPanel extends JPanel {
     /** Makes the panel on a desk. */
     public ComparisonPanel(Desk desk) {
         this.desk = desk;
-        figures = new ComparisonFigures(desk);
+        figures = new ComparisonFigures(
+                desk,
+                (name, weights) ->
+                        apply(comparison().map(saved -> new ComparisonEdits.Edit(name, saved.weighed(weights)))),
+                results -> apply(comparison()
+                        .map(saved -> new ComparisonEdits.Edit("Keep the results", saved.keeping(results)))));
         header = new ComparisonHeader(this::rename, this::makeDatum, this::askForDesigns);
         strip = new MemberStrip(new StripOrders());
         setName("comparisonPanel");
@@ -244,7 +249,7 @@ public final class ComparisonPanel extends JPanel {
                 compared.members().stream().map(member -> looks.of(member.id())).toList();
         table.setLooks(each);
         model.show(compared);
-        figures.show(compared, each);
+        comparison().ifPresent(saved -> figures.show(compared, each, saved, trial.isPresent()));
         figures.showPath(path.ratios(), trial.map(moved -> looks.of(moved.id())).orElse(new SeriesLook(0)));
         detail.show(table.selectedMetric(), table.selectedRatios());
     }

@@ -1,6 +1,7 @@
 package org.taperwright.comparer.ui;
 
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
@@ -23,6 +24,8 @@ import org.taperwright.workbench.ui.Spacing;
 
 /** The map with the choice of its axes, of what its markers' size shows, and the catalogue behind it. */
 final class MapFigure extends JPanel {
+    private static final int FIELD = 130;
+
     private final transient Desk desk;
     private final TradeOffMap map = new TradeOffMap();
     private final ChoiceField<Metric> up = choice("comparison.map.up", "Metric of the upright axis");
@@ -81,6 +84,7 @@ final class MapFigure extends JPanel {
         pair.setOpaque(false);
         JLabel label = new JLabel(words);
         label.setLabelFor(field);
+        field.setPreferredSize(new Dimension(FIELD, field.getPreferredSize().height));
         pair.add(label);
         pair.add(field);
         return pair;
