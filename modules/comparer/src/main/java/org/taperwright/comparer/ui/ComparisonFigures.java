@@ -2,8 +2,10 @@ package org.taperwright.comparer.ui;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
@@ -24,7 +26,10 @@ final class ComparisonFigures extends JPanel {
     private final MapFigure map;
     private final SectionsFigure sections;
     private final ProfilesFigure profiles = new ProfilesFigure();
-    private final BendingFigure bending = new BendingFigure();
+    private final CurvesFigure curves;
+    private final OverlayToggles overlays = new OverlayToggles(this::overlay);
+    private transient Optional<Compared> shown = Optional.empty();
+    private transient List<SeriesLook> looks = List.of();
 
     private final ScorePane score;
     private final WordsPane words;
@@ -39,6 +44,7 @@ final class ComparisonFigures extends JPanel {
         super(new BorderLayout());
         map = new MapFigure(desk);
         sections = new SectionsFigure(desk);
+        curves = new CurvesFigure(desk);
         score = new ScorePane(desk, weigh);
         words = new WordsPane(keep);
         sweep = new SweepPane(desk);
@@ -48,22 +54,24 @@ final class ComparisonFigures extends JPanel {
         tabs.addTab("Map", null, map, "Two metrics against each other");
         tabs.addTab("Sections", null, sections, "Sections to one scale");
         tabs.addTab("Along the blade", null, profiles, "Diameter, stiffness and strength along the blade");
-        tabs.addTab("Bending", null, bending, "Moment against angle in the bending test");
+        tabs.addTab("Curves", null, curves, "Bending, twisting and turning in a curve, with measurements");
         tabs.addTab("In words", null, words, "What each design gives and takes, in sentences");
         tabs.addTab("Score", null, score, "One number by your own weights, with all it is made of");
         tabs.addTab("Sweep", null, sweep, "Metrics along one parameter of a design");
         tabs.addTab("What moves it", null, tornado, "Which parameter of a design moves a metric most");
+        add(overlays, BorderLayout.NORTH);
         add(tabs, BorderLayout.CENTER);
         setPreferredSize(new Dimension(WIDTH, HEIGHT));
         setMinimumSize(new Dimension(LEAST_WIDTH, HEIGHT / 2));
     }
 
     /** Shows a result; looks are in the order of its members. */
-    void show(Compared compared, List<SeriesLook> looks, SavedComparison saved, boolean trial) {
+    void show(Compared compared, List<SeriesLook> newLooks, SavedComparison saved, boolean trial) {
+        shown = Optional.of(compared);
+        looks = List.copyOf(newLooks);
+        overlays.show(compared.members(), looks);
         map.show(compared, looks);
-        sections.show(compared, looks);
-        profiles.show(compared, looks);
-        bending.show(compared, looks);
+        overlay();
         words.show(compared, saved, trial);
         score.show(
                 compared.comparison().filter(table -> compared.datumMember().isPresent()),
@@ -74,6 +82,21 @@ final class ComparisonFigures extends JPanel {
                 saved.weights());
         sweep.show(compared.members());
         tornado.show(compared.members());
+    }
+
+    private void overlay() {
+        shown.ifPresent(compared -> {
+            List<SeriesLook> some = new ArrayList<>();
+            for (int i = 0; i < compared.members().size(); i++) {
+                if (!overlays.hides(compared.members().get(i))) {
+                    some.add(looks.get(i));
+                }
+            }
+            Compared only = compared.only(member -> !overlays.hides(member));
+            sections.show(only, some);
+            profiles.show(only, some);
+            curves.show(only, some);
+        });
     }
 
     /** Shows where a design has been while a parameter was moved. */
@@ -87,6 +110,6 @@ final class ComparisonFigures extends JPanel {
         map.setRemark(remark);
         sections.setRemark(remark);
         profiles.setRemark(remark);
-        bending.setRemark(remark);
+        curves.setRemark(remark);
     }
 }
