@@ -1,6 +1,7 @@
 package org.taperwright.comparer.ui;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +28,7 @@ final class ComparisonFigures extends JPanel {
     private final SectionsFigure sections;
     private final ProfilesFigure profiles = new ProfilesFigure();
     private final CurvesFigure curves;
+    private final JTabbedPane tabs;
     private final OverlayToggles overlays = new OverlayToggles(this::overlay);
     private transient Optional<Compared> shown = Optional.empty();
     private transient List<SeriesLook> looks = List.of();
@@ -49,16 +51,18 @@ final class ComparisonFigures extends JPanel {
         words = new WordsPane(keep);
         sweep = new SweepPane(desk);
         tornado = new TornadoPane(desk);
-        JTabbedPane tabs = new JTabbedPane(JTabbedPane.TOP, JTabbedPane.SCROLL_TAB_LAYOUT);
+        tabs = new JTabbedPane(JTabbedPane.TOP, JTabbedPane.WRAP_TAB_LAYOUT);
         tabs.setName("comparison.figures");
         tabs.addTab("Map", null, map, "Two metrics against each other");
         tabs.addTab("Sections", null, sections, "Sections to one scale");
-        tabs.addTab("Along the blade", null, profiles, "Diameter, stiffness and strength along the blade");
+        tabs.addTab("Blade", null, profiles, "Diameter, stiffness and strength along the blade");
         tabs.addTab("Curves", null, curves, "Bending, twisting and turning in a curve, with measurements");
-        tabs.addTab("In words", null, words, "What each design gives and takes, in sentences");
+        tabs.addTab("Words", null, words, "What each design gives and takes, in sentences");
         tabs.addTab("Score", null, score, "One number by your own weights, with all it is made of");
         tabs.addTab("Sweep", null, sweep, "Metrics along one parameter of a design");
         tabs.addTab("What moves it", null, tornado, "Which parameter of a design moves a metric most");
+        overlays.setVisible(false);
+        tabs.addChangeListener(event -> overlays.setVisible(isOverlay(tabs.getSelectedComponent())));
         add(overlays, BorderLayout.NORTH);
         add(tabs, BorderLayout.CENTER);
         setPreferredSize(new Dimension(WIDTH, HEIGHT));
@@ -66,7 +70,8 @@ final class ComparisonFigures extends JPanel {
     }
 
     /** Shows a result; looks are in the order of its members. */
-    void show(Compared compared, List<SeriesLook> newLooks, SavedComparison saved, boolean trial) {
+    void show(
+            Compared compared, List<SeriesLook> newLooks, SavedComparison saved, List<Member> asSaved, boolean trial) {
         shown = Optional.of(compared);
         looks = List.copyOf(newLooks);
         overlays.show(compared.members(), looks);
@@ -80,8 +85,18 @@ final class ComparisonFigures extends JPanel {
                         .map(column -> column.design().name())
                         .toList(),
                 saved.weights());
-        sweep.show(compared.members());
-        tornado.show(compared.members());
+        sweep.show(asSaved);
+        tornado.show(asSaved);
+    }
+
+    /** Brings the quantity along the blade to the front that a metric comes from. */
+    void showBehind(Metric metric) {
+        profiles.showBehind(metric);
+        tabs.setSelectedComponent(profiles);
+    }
+
+    private boolean isOverlay(Component figure) {
+        return figure == sections || figure == profiles || figure == curves;
     }
 
     private void overlay() {

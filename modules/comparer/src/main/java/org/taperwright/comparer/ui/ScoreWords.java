@@ -1,5 +1,6 @@
 package org.taperwright.comparer.ui;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.taperwright.mechanics.comparison.score.OrderMargin;
@@ -9,6 +10,8 @@ import org.taperwright.mechanics.quantity.Shown;
 
 /** The order of the scores, and how far the weights can move before it changes, in words. */
 final class ScoreWords {
+    private static final int MOST = 3;
+
     private ScoreWords() {}
 
     static String of(ScoreBoard board, List<String> names) {
@@ -22,9 +25,12 @@ final class ScoreWords {
                     .append(Shown.percent(margin.all().getAsDouble()))
                     .append(" of itself.");
         }
-        List<WeightMove> single = margin.single();
+        List<WeightMove> single = margin.single().stream()
+                .sorted(Comparator.comparingDouble(move -> Math.abs(move.share())))
+                .limit(MOST)
+                .toList();
         if (!single.isEmpty()) {
-            text.append("\nAlone, it changes with ")
+            text.append("\nAlone, it changes soonest with ")
                     .append(single.stream().map(move -> words(move, names)).collect(Collectors.joining("; ")))
                     .append('.');
         }

@@ -16,6 +16,7 @@ import org.taperwright.mechanics.comparison.sweep.DesignParameter;
 import org.taperwright.mechanics.comparison.sweep.DesignParameters;
 import org.taperwright.mechanics.comparison.sweep.Setting;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.QuantityField;
@@ -27,7 +28,6 @@ import org.taperwright.workbench.ui.Spacing;
  * is not touched until it is kept as a new design.
  */
 final class WhatIfPane extends JPanel {
-    private static final int STEPS = 400;
     private static final int SLIDER = 150;
 
     private final transient Consumer<Optional<Trial>> tried;
@@ -75,8 +75,8 @@ final class WhatIfPane extends JPanel {
         enableButtons();
     }
 
-    /** Shows the members as the library has them. */
-    void show(List<Member> members) {
+    /** Shows the members as the library has them, at first one that is not the datum: that moves on the map. */
+    void show(List<Member> members, ThingId datum) {
         List<Member> present =
                 members.stream().filter(member -> member.design().isPresent()).toList();
         Optional<Member> before = Optional.ofNullable((Member) design.getSelectedItem());
@@ -84,9 +84,12 @@ final class WhatIfPane extends JPanel {
         Optional<Member> after = before.flatMap(old -> present.stream()
                         .filter(each -> each.id().equals(old.id()))
                         .findFirst())
+                .or(() -> present.stream()
+                        .filter(each -> !each.id().equals(datum))
+                        .findFirst())
                 .or(() -> present.stream().findFirst());
         after.ifPresent(design::setValue);
-        if (!after.equals(before)) {
+        if (!after.equals(before) || trial.isPresent()) {
             forget();
         }
     }
@@ -164,7 +167,7 @@ final class WhatIfPane extends JPanel {
 
     private void showAmount(Design as, Amount amount) {
         double here = amount.value().applyAsDouble(as);
-        int steps = amount.whole() ? (int) Math.round(amount.most() - amount.least()) : STEPS;
+        int steps = (int) Math.max(1, Math.round((amount.most() - amount.least()) / amount.step()));
         JSlider slider = new JSlider(0, steps, step(amount, here, steps));
         slider.setName("comparison.whatif.slider");
         slider.getAccessibleContext().setAccessibleName(amount.label());

@@ -5,6 +5,8 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.LayoutManager;
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.SwingUtilities;
 
 /** Lays components in rows from the left, beginning another row where one is full. */
@@ -50,25 +52,38 @@ record WrappingRow(int gap) implements LayoutManager {
 
     private int laid(Container row, int width, boolean place) {
         Insets insets = row.getInsets();
-        int x = insets.left;
         int y = insets.top;
-        int line = 0;
+        List<Component> line = new ArrayList<>();
+        int x = insets.left;
         for (Component component : row.getComponents()) {
-            if (!component.isVisible()) {
-                continue;
+            if (component.isVisible()) {
+                int wide = component.getPreferredSize().width;
+                if (!line.isEmpty() && x + wide > width - insets.right) {
+                    y += line(line, insets.left, y, width - insets.right, place) + gap;
+                    line.clear();
+                    x = insets.left;
+                }
+                line.add(component);
+                x += wide + gap;
             }
+        }
+        return y + line(line, insets.left, y, width - insets.right, place) + insets.bottom;
+    }
+
+    /** Places one row, each component in its middle; gives the row's height. */
+    private int line(List<Component> line, int left, int top, int right, boolean place) {
+        int height = line.stream()
+                .mapToInt(component -> component.getPreferredSize().height)
+                .max()
+                .orElse(0);
+        int x = left;
+        for (Component component : line) {
             Dimension size = component.getPreferredSize();
-            if (x > insets.left && x + size.width > width - insets.right) {
-                x = insets.left;
-                y += line + gap;
-                line = 0;
-            }
             if (place) {
-                component.setBounds(x, y, Math.min(size.width, width - insets.right - x), size.height);
+                component.setBounds(x, top + (height - size.height) / 2, Math.min(size.width, right - x), size.height);
             }
             x += size.width + gap;
-            line = Math.max(line, size.height);
         }
-        return y + line + insets.bottom;
+        return height;
     }
 }

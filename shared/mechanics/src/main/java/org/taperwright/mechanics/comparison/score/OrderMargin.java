@@ -19,6 +19,9 @@ import java.util.OptionalDouble;
  * @param single for each weight that can do so alone, its smallest move, in the order of the contributions
  */
 public record OrderMargin(OptionalDouble all, List<WeightMove> single) {
+    /** Two designs whose contributions differ by less are alike in that metric. */
+    private static final double ALIKE = 1e-9;
+
     public OrderMargin {
         single = List.copyOf(single);
     }
@@ -61,7 +64,7 @@ public record OrderMargin(OptionalDouble all, List<WeightMove> single) {
                 int behind = order.get(j);
                 double part = weighted(board, k, ahead, behind);
                 double move = -difference(board, ahead, behind) / part;
-                boolean possible = part != 0 && move >= -1;
+                boolean possible = Math.abs(part) > ALIKE && move >= -1;
                 if (possible
                         && (best.isEmpty()
                                 || Math.abs(move) < Math.abs(best.get().share()))) {

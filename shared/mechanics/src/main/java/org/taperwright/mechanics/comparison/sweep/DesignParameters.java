@@ -95,7 +95,7 @@ public final class DesignParameters {
         return new Amount(
                 "flutes[" + i + "].flutesPerMm",
                 "Flutes per mm" + where,
-                "1/mm",
+                "",
                 0.1,
                 3,
                 0.05,
