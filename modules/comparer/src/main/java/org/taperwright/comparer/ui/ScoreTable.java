@@ -68,7 +68,8 @@ final class ScoreTable extends JTable {
         setModel(model);
         DefaultTableCellRenderer left = new DefaultTableCellRenderer();
         getColumnModel().getColumn(0).setCellRenderer(left);
-        getColumnModel().getColumn(0).setPreferredWidth(150);
+        getColumnModel().getColumn(0).setPreferredWidth(130);
+        getColumnModel().getColumn(1).setPreferredWidth(45);
     }
 
     private static Object[] row(String label, String weight, ScoreBoard board, Function<Score, String> cell) {

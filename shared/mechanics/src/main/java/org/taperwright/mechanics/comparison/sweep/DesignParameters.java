@@ -18,6 +18,11 @@ import org.taperwright.mechanics.quantity.Shown;
  * source); a setting that cannot be is refused by the design's checks.
  */
 public final class DesignParameters {
+    /** Sizes 06 and 140, the ends of the standard's series. */
+    private static final double SMALLEST_MM = 0.06;
+
+    private static final double LARGEST_MM = 1.4;
+
     private DesignParameters() {}
 
     /** The parameters of a design. */
@@ -27,8 +32,8 @@ public final class DesignParameters {
                 "tipDiameterMm",
                 "Diameter at the tip",
                 "mm",
-                0.06,
-                1.4,
+                SMALLEST_MM,
+                Math.min(LARGEST_MM, Math.max(0.6, 2 * design.tipDiameterMm())),
                 0.01,
                 false,
                 Design::tipDiameterMm,
