@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.taperwright.mechanics.comparison.ComparisonCell;
 import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Shown;
 
 /**
@@ -25,22 +26,22 @@ record CellText(
      * The text of a cell.
      *
      * @param datum whether the cell is the datum's own
-     * @param datumValue the datum's value, absent when the datum could not be computed
+     * @param datumKnown whether the datum could be computed
      */
-    static CellText of(ComparisonCell cell, boolean datum, OptionalDouble datumValue) {
+    static CellText of(ComparisonCell cell, boolean datum, boolean datumKnown) {
         double number = cell.reading().value();
         String value = Shown.number(number);
         int point = value.indexOf('.');
         String whole = point < 0 ? value : value.substring(0, point);
         String fraction = point < 0 ? "" : value.substring(point);
-        OptionalDouble ratio = datumValue.isPresent() && !datum && number > 0 ? cell.ratio() : OptionalDouble.empty();
+        OptionalDouble ratio = datumKnown && !datum && number > 0 ? cell.ratio() : OptionalDouble.empty();
         return new CellText(
                 whole,
                 fraction,
                 words(cell.reading().band()),
                 ratio,
                 ratio.isPresent() ? cell.ratioBand() : Optional.empty(),
-                ratioWords(ratio, datum, number, datumValue));
+                ratioWords(ratio, datum, datumKnown, cell.difference()));
     }
 
     /** The value as one text. */
@@ -65,17 +66,17 @@ record CellText(
         return band.map(Shown::band).orElse("");
     }
 
-    private static String ratioWords(OptionalDouble ratio, boolean datum, double value, OptionalDouble datumValue) {
+    private static String ratioWords(OptionalDouble ratio, boolean datum, boolean datumKnown, Reading difference) {
         if (datum) {
             return "datum";
         }
         if (ratio.isPresent()) {
             return "× " + Shown.number(ratio.getAsDouble());
         }
-        if (datumValue.isEmpty()) {
+        if (!datumKnown) {
             return "";
         }
-        double difference = value - datumValue.getAsDouble();
-        return "Δ " + (difference > 0 ? "+" : "") + Shown.number(difference);
+        return "Δ " + (difference.value() > 0 ? "+" : "") + Shown.number(difference.value())
+                + difference.band().map(b -> " (" + Shown.band(b) + ")").orElse("");
     }
 }

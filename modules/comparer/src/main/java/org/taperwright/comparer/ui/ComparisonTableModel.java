@@ -3,7 +3,6 @@ package org.taperwright.comparer.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import javax.swing.table.AbstractTableModel;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.Metric;
@@ -128,14 +127,10 @@ final class ComparisonTableModel extends AbstractTableModel {
         List<CellText> texts = new ArrayList<>();
         if (row instanceof TableRow.MetricLine line) {
             Optional<Integer> datum = compared.datumMember();
-            OptionalDouble datumValue = datum.flatMap(compared::column)
-                    .map(column -> OptionalDouble.of(
-                            line.row().cells().get(column).reading().value()))
-                    .orElse(OptionalDouble.empty());
             for (int i = 0; i < compared.members().size(); i++) {
                 boolean isDatum = datum.equals(Optional.of(i));
                 texts.add(compared.column(i)
-                        .map(column -> CellText.of(line.row().cells().get(column), isDatum, datumValue))
+                        .map(column -> CellText.of(line.row().cells().get(column), isDatum, datum.isPresent()))
                         .orElse(CellText.NONE));
             }
         }

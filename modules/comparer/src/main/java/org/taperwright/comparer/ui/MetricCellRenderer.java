@@ -14,6 +14,7 @@ import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.SeriesLook;
 import org.taperwright.workbench.ui.Spacing;
@@ -21,7 +22,7 @@ import org.taperwright.workbench.ui.Spacing;
 /**
  * Draws a value, aligned on the decimal point, with the ratio to the datum beside it in words and beneath it as a bar
  * about 1, with a line from 5 to 95 % of the ratio through the bar's end; the value's band, where there is one, in a third
- * line.
+ * line, with that of the ratio in words beside it where there is room.
  */
 final class MetricCellRenderer extends JPanel implements TableCellRenderer {
     private static final double BAR_HEIGHT = 7;
@@ -54,6 +55,9 @@ final class MetricCellRenderer extends JPanel implements TableCellRenderer {
                 wordsWidth = Math.max(wordsWidth, small.stringWidth(text.ratioWords()));
             }
             leastWidth = Math.max(leastWidth, small.stringWidth(text.band()) + 2 * Spacing.NEAR);
+            if (!beside(text)) {
+                leastWidth = Math.max(leastWidth, small.stringWidth(text.ratioWords()) + 2 * Spacing.NEAR);
+            }
         }
         return Math.max(leastWidth, wholeWidth + fractionWidth + wordsWidth + 3 * Spacing.NEAR);
     }
@@ -115,10 +119,14 @@ final class MetricCellRenderer extends JPanel implements TableCellRenderer {
         if (!cell.band().isEmpty()) {
             g.setFont(Ink.smallFont());
             g.setColor(selected ? getForeground() : Ink.quiet());
-            g.drawString(
-                    cell.band(),
-                    Spacing.NEAR,
-                    baseline + metrics.getDescent() + 1 + small.getHeight() + small.getAscent());
+            int third = baseline + metrics.getDescent() + 1 + small.getHeight() + small.getAscent();
+            g.drawString(cell.band(), Spacing.NEAR, third);
+            String ratios =
+                    cell.ratioBand().map(band -> "× " + Shown.band(band)).orElse("");
+            int left = getWidth() - Spacing.NEAR - small.stringWidth(ratios);
+            if (left > 2 * Spacing.NEAR + small.stringWidth(cell.band())) {
+                g.drawString(ratios, left, third);
+            }
         }
         g.dispose();
     }

@@ -3,7 +3,6 @@ package org.taperwright.command.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.taperwright.command.table.Column;
@@ -37,18 +36,22 @@ public final class ComparisonText {
                 comparison,
                 true,
                 Column::numbers,
-                (cell, datum) -> Shown.number(cell.reading().value())));
+                cell -> Shown.number(cell.reading().value())));
         page.part("From 5 to 95 %, of the estimates and indices that have a band");
         page.table(cells(
                 banded(comparison),
                 false,
                 Column::words,
-                (cell, datum) -> written(cell.reading().band())));
+                cell -> written(cell.reading().band())));
         page.part(
                 "Ratios to " + letter(comparison.datum()) + ", the datum (Δ: differences, where a ratio says nothing)");
         page.table(cells(comparison, false, Column::numbers, ComparisonText::against));
-        page.part("From 5 to 95 % of these ratios, of the estimates and indices");
-        page.table(cells(ratioBanded(comparison), false, Column::words, (cell, datum) -> written(cell.ratioBand())));
+        page.part("From 5 to 95 % of these, of the estimates and indices");
+        page.table(cells(
+                ratioBanded(comparison),
+                false,
+                Column::words,
+                cell -> againstBand(cell).orElse(NONE)));
         page.line("What two designs share, such as the constants of one alloy, cancels in their ratio.");
         page.part("Trade-off between flexibility and cutting, by the samples of all bands");
         tradeOff(comparison).forEach(page::line);
@@ -88,7 +91,7 @@ public final class ComparisonText {
     }
 
     private static Comparison ratioBanded(Comparison comparison) {
-        return rowsWith(comparison, cell -> cell.ratioBand().isPresent());
+        return rowsWith(comparison, cell -> againstBand(cell).isPresent());
     }
 
     private static Comparison rowsWith(Comparison comparison, Predicate<ComparisonCell> some) {
@@ -101,15 +104,23 @@ public final class ComparisonText {
                 comparison.tradeOff());
     }
 
+    /** The band of what {@link #against} writes. */
+    private static Optional<String> againstBand(ComparisonCell cell) {
+        boolean difference = cell.ratio().isEmpty() && cell.difference().value() != 0;
+        return difference
+                ? cell.difference().band().map(band -> "Δ " + Shown.band(band))
+                : cell.ratioBand().map(Shown::band);
+    }
+
     private static String written(Optional<Band> band) {
         return band.map(Shown::band).orElse(NONE);
     }
 
-    private static String against(ComparisonCell cell, ComparisonCell datum) {
+    private static String against(ComparisonCell cell) {
         if (cell.ratio().isPresent()) {
             return Shown.number(cell.ratio().getAsDouble(), 2, 2);
         }
-        double difference = cell.reading().value() - datum.reading().value();
+        double difference = cell.difference().value();
         return difference == 0 ? NONE : (difference > 0 ? "Δ +" : "Δ ") + Shown.number(difference);
     }
 
@@ -117,7 +128,7 @@ public final class ComparisonText {
             Comparison comparison,
             boolean units,
             Function<String, Column> column,
-            BiFunction<ComparisonCell, ComparisonCell, String> written) {
+            Function<ComparisonCell, String> written) {
         List<Column> columns = new ArrayList<>(List.of(Column.words("metric")));
         if (units) {
             columns.add(Column.words("unit"));
@@ -138,8 +149,7 @@ public final class ComparisonText {
                 cells.add(row.metric().unit());
                 cells.add(row.metric().standing().word());
             }
-            ComparisonCell datum = row.cells().get(comparison.datum());
-            row.cells().forEach(cell -> cells.add(written.apply(cell, datum)));
+            row.cells().forEach(cell -> cells.add(written.apply(cell)));
             table.row(cells);
         }
         return table;

@@ -48,11 +48,11 @@ public final class Comparisons {
             Optional<Band> band = i == datum
                     ? mine.band().map(any -> new Band(1, 1))
                     : mine.over(sampled.get(datum)).band();
-            boolean shown = mine.band().isEmpty() || band.isPresent();
-            cells.add(
-                    ratio.isPresent() && shown
-                            ? new ComparisonCell(reading, ratio, band)
-                            : new ComparisonCell(reading, OptionalDouble.empty(), Optional.empty()));
+            boolean shown = ratio.isPresent() && (mine.band().isEmpty() || band.isPresent());
+            Reading difference =
+                    mine.with(sampled.get(datum), (own, others) -> own - others).reading();
+            cells.add(new ComparisonCell(
+                    reading, shown ? ratio : OptionalDouble.empty(), shown ? band : Optional.empty(), difference));
         }
         return new ComparisonRow(metric, cells);
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.taperwright.mechanics.alloy.Alloy;
@@ -67,6 +68,34 @@ class BenchSpreadTest {
         near(few.endSlopeDeg(), all, BendingResult::endSlopeDeg, 0.01);
         near(few.greatestStrain(), all, BendingResult::greatestStrain, alloy.superelastic() ? 0.03 : 0.15);
         near(few.setDeg(), all, result -> result.setDeg().orElse(0), 0.03);
+    }
+
+    /** Ratios of the same samples, both solved one by one, for two blades of one alloy. */
+    @ParameterizedTest
+    @CsvSource({"stainless-steel, 0.03", "niti-superelastic, 0.02", "niti-martensitic, 0.02"})
+    void theBandOfARatioIsNearlyThatOfTwoHundredPairs(String alloyId, double tolerance) {
+        Alloy alloy = Alloys.find(alloyId).orElseThrow();
+        Design thick = BenchDesigns.of("square", 0.30, 0.04);
+        Design thin = BenchDesigns.of("triangle", 0.25, 0.02);
+        List<TwistingResult> all = twisted(thick, alloy);
+        List<TwistingResult> others = twisted(thin, alloy);
+        Sampled few = spread(thick, alloy)
+                .fractureTorqueNmm()
+                .over(spread(thin, alloy).fractureTorqueNmm());
+        near(
+                few,
+                IntStream.range(0, all.size()).boxed().toList(),
+                i -> all.get(i).fractureTorqueNmm() / others.get(i).fractureTorqueNmm(),
+                tolerance);
+    }
+
+    private static List<TwistingResult> twisted(Design design, Alloy alloy) {
+        BladeSections sections = BladeSections.of(design);
+        return solved(alloy, drawn -> TwistingTest.run(design, drawn, sections));
+    }
+
+    private static TwistingSpread spread(Design design, Alloy alloy) {
+        return TwistingSpread.of(design, alloy, TwistingTest.run(design, alloy, BladeSections.of(design)));
     }
 
     /** Every sample of a cube, in its order. */
