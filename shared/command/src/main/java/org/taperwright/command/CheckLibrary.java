@@ -40,7 +40,8 @@ final class CheckLibrary implements Callable<Integer> {
         CheckReport report = LibraryCheck.of(file, JsonForms.forStore());
         PrintWriter out = spec.commandLine().getOut();
         for (Finding finding : report.findings()) {
-            out.println((finding.grave() ? "wrong: " : "look at: ") + finding.fault().sentence());
+            out.println((finding.grave() ? "wrong: " : "look at: ")
+                    + finding.fault().sentence());
             out.println("  " + finding.mend());
         }
         out.println((report.sound() ? "Sound: " : "Not sound: ") + report.things() + " things, " + report.revisions()

@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "library",
         description = {"Works on the file of a library; the verb that follows says what.", ""},
-        subcommands = {CheckLibrary.class},
+        subcommands = {ImportIntoLibrary.class, ExportFromLibrary.class, CheckLibrary.class},
         synopsisSubcommandLabel = "VERB",
         commandListHeading = "%nVerbs:%n")
 final class Library implements Callable<Integer> {

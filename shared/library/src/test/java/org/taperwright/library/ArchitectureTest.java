@@ -29,7 +29,8 @@ class ArchitectureTest {
                 .resideOutsideOfPackage("org.taperwright.library.store..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("java.sql..", "javax.sql..", "org.jdbi..", "org.flywaydb..", "org.sqlite..")
+                .resideInAnyPackage(
+                        "java.sql..", "javax.sql..", "org.jdbi..", "org.flywaydb..", "org.sqlite..", "org.postgresql..")
                 .check(LIBRARY);
     }
 

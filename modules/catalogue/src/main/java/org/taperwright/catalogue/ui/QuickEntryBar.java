@@ -130,10 +130,11 @@ final class QuickEntryBar extends JPanel {
             return Optional.empty();
         }
         return Optional.of(new QuickEntry(
-                read.sizes(),
-                taper.value(),
-                type.getItemAt(type.getSelectedIndex()),
-                length.getItemAt(length.getSelectedIndex())));
+                        read.sizes(),
+                        taper.value(),
+                        type.getItemAt(type.getSelectedIndex()),
+                        length.getItemAt(length.getSelectedIndex())))
+                .filter(QuickEntry::possible);
     }
 
     private void describe() {

@@ -71,7 +71,7 @@ class LibraryPanelTest {
 
         type("");
 
-        assertThat(rows()).hasSize(11);
+        assertThat(rows()).hasSize(12);
     }
 
     @Test

@@ -29,7 +29,11 @@ final class FormReader {
 
     /** The things of the text; when any fault was found, they are not all there. */
     List<ReadThing> read(String text) {
-        JsonText.Parsed parsed = JsonText.parse(text, Limits.USUAL);
+        return read(JsonText.parse(text, Limits.USUAL));
+    }
+
+    /** As {@link #read(String)} of a text already parsed. */
+    List<ReadThing> read(JsonText.Parsed parsed) {
         for (PlacedFault each : parsed.faults()) {
             findings.note(each.place(), each.fault());
         }
@@ -40,7 +44,12 @@ final class FormReader {
             findings.refuse(parsed.root().get(), "file", "expected an object {…}");
             return List.of();
         }
-        return isBundle(object) ? bundle(object) : thing(object, "").stream().toList();
+        return root(object);
+    }
+
+    /** The things of a whole file's tree. */
+    List<ReadThing> root(Node.ObjectNode object) {
+        return isBundle(object) ? bundle(object) : read(object);
     }
 
     /** The thing of a tree that holds one; nothing when any fault was found. */
@@ -62,9 +71,20 @@ final class FormReader {
                 && form.value().equals(BUNDLE);
     }
 
-    private List<ReadThing> bundle(Node.ObjectNode object) {
+    /** Notes what is wrong with a bundle apart from its things; whether it can be read. */
+    boolean bundleEnvelope(Node.ObjectNode object) {
+        if (!isBundle(object)) {
+            String expected = "expected \"" + BUNDLE + "\", as for every file with a list of things";
+            Node.Member form = object.members().get("form");
+            if (form == null) {
+                findings.refuse(object.place(), "form", "is missing", expected);
+            } else {
+                findings.refuse(form.value(), "form", expected);
+            }
+            return false;
+        }
         if (Versions.read(object, "", BUNDLE_VERSION, findings).isEmpty()) {
-            return List.of();
+            return false;
         }
         for (Map.Entry<String, Node.Member> member : object.members().entrySet()) {
             if (!Set.of("$schema", "form", "version", "things").contains(member.getKey())) {
@@ -74,6 +94,13 @@ final class FormReader {
                         "is no field here",
                         "expected one of form, version, things");
             }
+        }
+        return true;
+    }
+
+    private List<ReadThing> bundle(Node.ObjectNode object) {
+        if (!bundleEnvelope(object)) {
+            return List.of();
         }
         Node.Member things = object.members().get("things");
         if (things == null) {
@@ -91,7 +118,8 @@ final class FormReader {
         return read;
     }
 
-    private Optional<ReadThing> thing(Node node, String path) {
+    /** A thing, or what is wrong with it among the faults. */
+    Optional<ReadThing> thing(Node node, String path) {
         if (!(node instanceof Node.ObjectNode object)) {
             findings.refuse(node, path, "expected a thing {…}");
             return Optional.empty();

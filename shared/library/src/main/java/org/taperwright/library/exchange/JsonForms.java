@@ -1,5 +1,7 @@
 package org.taperwright.library.exchange;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -99,12 +101,30 @@ public final class JsonForms {
     /** The form of a bundle, with the same exception as {@link #write(ThingId, Record)}. */
     public static String write(LibraryBundle bundle) {
         JsonWriter out = new JsonWriter();
+        writeTo(out, bundle, () -> {});
+        return out.finished();
+    }
+
+    /** Writes the form of a bundle thing by thing, so that its text is never in memory as a whole. */
+    public static void write(LibraryBundle bundle, Appendable to) throws IOException {
+        JsonWriter out = new JsonWriter();
+        try {
+            writeTo(out, bundle, () -> out.drainTo(to));
+            to.append(out.finished());
+        } catch (UncheckedIOException failure) {
+            throw new IOException(failure.getCause());
+        }
+    }
+
+    private static void writeTo(JsonWriter out, LibraryBundle bundle, Runnable afterEach) {
         out.beginObject(false);
         out.name("form").text(FormReader.BUNDLE).name("version").number(FormReader.BUNDLE_VERSION);
         out.name("things").beginList(false);
-        bundle.items().forEach(item -> ThingForm.of(ThingKind.of(item.thing())).write(item.id(), item.thing(), out));
+        for (LibraryBundle.Item item : bundle.items()) {
+            ThingForm.of(ThingKind.of(item.thing())).write(item.id(), item.thing(), out);
+            afterEach.run();
+        }
         out.endList().endObject();
-        return out.finished();
     }
 
     /** Why a thing could not be kept, for what is written must be readable again; empty when it can. */

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.taperwright.library.store.Reference;
 import org.taperwright.library.store.SavedComparison;
+import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Fault;
 
 /** Checks that things which travel together fit each other. */
@@ -21,12 +23,7 @@ final class References {
         for (ReadThing thing : things) {
             ReadThing before = byId.putIfAbsent(thing.id(), thing);
             if (before != null) {
-                faults.add(thing.origin()
-                        .place(Fault.impossible(
-                                "id",
-                                "found \"" + thing.id() + "\", which another "
-                                        + before.kind().word() + " bears",
-                                "expected an identifier of its own")));
+                faults.add(thing.origin().place(taken(thing.id(), before.kind())));
             }
         }
         for (ReadThing thing : things) {
@@ -57,18 +54,33 @@ final class References {
             ReadThing thing, Reference reference, Map<Object, ReadThing> byId, List<FileFault> faults) {
         ReadThing target = byId.get(reference.to());
         if (target == null) {
-            faults.add(thing.origin()
-                    .place(Fault.unusual(
-                            reference.where(),
-                            "refers to \"" + reference.to() + "\", which is not in the file",
-                            "expected a " + reference.kind().word() + " of the library or of the same file")));
+            faults.add(thing.origin().place(absent(reference)));
         } else if (target.kind() != reference.kind()) {
-            faults.add(thing.origin()
-                    .place(Fault.impossible(
-                            reference.where(),
-                            "refers to \"" + reference.to() + "\", which is a "
-                                    + target.kind().word(),
-                            "expected a " + reference.kind().word())));
+            faults.add(thing.origin().place(misfit(reference, target.kind())));
         }
+    }
+
+    /** Two things have one identifier. */
+    static Fault taken(ThingId id, ThingKind before) {
+        return Fault.impossible(
+                "id",
+                "found \"" + id + "\", which another " + before.word() + " bears",
+                "expected an identifier of its own");
+    }
+
+    /** A reference to a thing that is not there. */
+    static Fault absent(Reference reference) {
+        return Fault.unusual(
+                reference.where(),
+                "refers to \"" + reference.to() + "\", which is not in the file",
+                "expected a " + reference.kind().word() + " of the library or of the same file");
+    }
+
+    /** A reference to a thing of another kind. */
+    static Fault misfit(Reference reference, ThingKind found) {
+        return Fault.impossible(
+                reference.where(),
+                "refers to \"" + reference.to() + "\", which is a " + found.word(),
+                "expected a " + reference.kind().word());
     }
 }

@@ -2,6 +2,8 @@ package org.taperwright.library.exchange;
 
 import java.util.EnumSet;
 import java.util.List;
+import org.taperwright.library.exchange.json.JsonText;
+import org.taperwright.library.exchange.json.Limits;
 import org.taperwright.library.store.Content;
 import org.taperwright.library.store.ThingForms;
 import org.taperwright.library.store.ThingKind;
@@ -22,13 +24,13 @@ final class StoredForms implements ThingForms {
 
     @Override
     public Content read(ThingKind kind, String text) {
-        ReadResult result = JsonForms.read(text, "library", EnumSet.of(kind));
-        if (result instanceof ReadResult.Read read && read.things().size() == 1) {
-            return new Content.Present(read.things().get(0).thing());
+        FormReader reader = new FormReader("library", EnumSet.of(kind));
+        List<ReadThing> things = reader.read(JsonText.parseWithoutPlaces(text, Limits.USUAL));
+        List<Fault> faults = reader.faults().stream().map(FileFault::fault).toList();
+        if (faults.isEmpty() && things.size() == 1) {
+            return new Content.Present(things.get(0).thing());
         }
         return new Content.Unreadable(
-                result instanceof ReadResult.Refused refused
-                        ? refused.faults().stream().map(FileFault::fault).toList()
-                        : List.of(Fault.impossible("file", "holds no thing", "expected one")));
+                faults.isEmpty() ? List.of(Fault.impossible("file", "holds no thing", "expected one")) : faults);
     }
 }

@@ -10,10 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.taperwright.library.store.Access;
 import org.taperwright.library.store.Content;
 import org.taperwright.library.store.Contents;
 import org.taperwright.library.store.Entry;
@@ -48,6 +52,7 @@ public final class EditHistory implements AutoCloseable {
     private final ReentrantLock lock = new ReentrantLock();
     private final UndoWalk walk = new UndoWalk();
     private final List<Revision> unreadable;
+    private final Access access;
     private volatile Snapshot snapshot;
 
     /**
@@ -65,6 +70,7 @@ public final class EditHistory implements AutoCloseable {
         this.queue = new StoringQueue(store, who, executor, new Heads(contents), storing::tell);
         this.snapshot = contents.snapshot();
         this.unreadable = contents.unreadable();
+        this.access = store.access();
     }
 
     /** The library as it stands, every edit so far included. */
@@ -81,18 +87,16 @@ public final class EditHistory implements AutoCloseable {
      * Makes an edit. Changes that change nothing are left out; if none is left there is no edit.
      *
      * @return the library with the edit
-     * @throws IllegalArgumentException if a thing could not be kept ({@link #faults} tells beforehand) or if it would
-     *     become of another kind
+     * @throws IllegalArgumentException if it could not be made; {@link #faults(List)} tells beforehand
      */
     public Snapshot edit(String name, List<Change> changed) {
+        List<Fault> faults = faults(changed);
+        if (!faults.isEmpty()) {
+            throw new IllegalArgumentException(faults.get(0).sentence());
+        }
         Map<ThingId, Optional<Record>> after = new LinkedHashMap<>();
         for (Change change : changed) {
-            if (change instanceof Change.Put put) {
-                refuseFaults(put);
-                after.put(put.id(), Optional.of(put.thing()));
-            } else {
-                after.put(change.id(), Optional.empty());
-            }
+            after.put(change.id(), change instanceof Change.Put put ? Optional.of(put.thing()) : Optional.empty());
         }
         return make(() -> {
             List<Replacement> replacements = after.entrySet().stream()
@@ -108,24 +112,45 @@ public final class EditHistory implements AutoCloseable {
         });
     }
 
+    /** What the user may do with the library. */
+    public Access access() {
+        return access;
+    }
+
     /** Why a thing could not be kept; empty when it can. */
     public List<Fault> faults(ThingId id, Record thing) {
         return store.faults(id, thing);
     }
 
-    private void refuseFaults(Change.Put put) {
-        List<Fault> faults = faults(put.id(), put.thing());
-        if (!faults.isEmpty()) {
-            throw new IllegalArgumentException(faults.get(0).sentence());
+    /** Why an edit could not be made; empty when it can. */
+    public List<Fault> faults(List<Change> changed) {
+        if (access == Access.READER) {
+            return List.of(Fault.impossible(
+                    "library", "may only be looked at by you", "expected its owner to let you edit it"));
         }
+        List<Fault> faults = new ArrayList<>();
+        for (Change change : changed) {
+            if (change instanceof Change.Put put) {
+                faults.addAll(faults(put.id(), put.thing()));
+                kindFault(put.id(), ThingKind.of(put.thing())).ifPresent(faults::add);
+            }
+        }
+        return faults;
+    }
+
+    private Optional<Fault> kindFault(ThingId id, ThingKind kind) {
+        return snapshot.entry(id)
+                .filter(now -> now.kind() != kind)
+                .map(now -> Fault.impossible(
+                        "id", id + " is that of " + now.kind().one(), "expected that of " + kind.one()));
     }
 
     private Replacement replacement(ThingId id, Optional<Record> after) {
         Optional<Record> before = snapshot.entry(id).map(Entry::thing);
         if (before.isPresent() && after.isPresent() && ThingKind.of(before.get()) != ThingKind.of(after.get())) {
-            throw new IllegalArgumentException(id + " is a "
-                    + ThingKind.of(before.get()).word() + " and cannot become a "
-                    + ThingKind.of(after.get()).word());
+            throw new IllegalArgumentException(id + " is "
+                    + ThingKind.of(before.get()).one() + " and cannot become "
+                    + ThingKind.of(after.get()).one());
         }
         return new Replacement(id, before, after);
     }
@@ -170,21 +195,13 @@ public final class EditHistory implements AutoCloseable {
         if (past.content() instanceof Content.Unreadable unreadable) {
             return unreadable.faults();
         }
-        ThingId id = past.id();
-        String name = "Bring back " + nameOf(past) + " as of revision " + past.revision();
-        if (!(past.content() instanceof Content.Present present)) {
-            edit(name, List.of(new Change.Remove(id)));
-            return List.of();
-        }
-        List<Fault> faults = new ArrayList<>(faults(id, present.thing()));
-        snapshot.entry(id)
-                .filter(now -> now.kind() != past.kind())
-                .ifPresent(now -> faults.add(Fault.impossible(
-                        "id",
-                        "is now that of a " + now.kind().word(),
-                        "expected a " + past.kind().word())));
+        List<Change> changed = List.of(
+                past.content() instanceof Content.Present present
+                        ? new Change.Put(past.id(), present.thing())
+                        : new Change.Remove(past.id()));
+        List<Fault> faults = faults(changed);
         if (faults.isEmpty()) {
-            edit(name, List.of(new Change.Put(id, present.thing())));
+            edit("Bring back " + nameOf(past) + " as of revision " + past.revision(), changed);
         }
         return faults;
     }
@@ -237,6 +254,20 @@ public final class EditHistory implements AutoCloseable {
             queue.endLook();
         }
         tellUnlessSame(before);
+    }
+
+    /**
+     * Looks from time to time for what other programs changed, and tells those who listen to storing when the library cannot
+     * be reached and when it can be again.
+     *
+     * @param executor where it looks
+     * @param every how long from the end of one look to the next
+     */
+    public Listening watch(ScheduledExecutorService executor, Duration every) {
+        LibraryWatch watch = new LibraryWatch(this, queue, storing::tell);
+        ScheduledFuture<?> times =
+                executor.scheduleWithFixedDelay(watch::look, every.toMillis(), every.toMillis(), TimeUnit.MILLISECONDS);
+        return () -> times.cancel(false);
     }
 
     private void accept(Collection<Revision> theirs) {

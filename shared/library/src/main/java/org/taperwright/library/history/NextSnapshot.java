@@ -2,9 +2,11 @@ package org.taperwright.library.history;
 
 import java.time.Instant;
 import java.util.Collection;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.taperwright.library.store.Content;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Revision;
@@ -13,11 +15,13 @@ import org.taperwright.mechanics.design.ThingId;
 
 /** The library after a change. Each thing's change raises the revision by one, as in the store. */
 final class NextSnapshot {
-    private final Map<ThingId, Entry> entries;
+    private final Snapshot before;
+    private final Map<ThingId, Entry> put = new LinkedHashMap<>();
+    private final Set<ThingId> takenOut = new LinkedHashSet<>();
     private long revision;
 
     private NextSnapshot(Snapshot before) {
-        this.entries = new HashMap<>(before.entries());
+        this.before = before;
         this.revision = before.revision();
     }
 
@@ -25,7 +29,7 @@ final class NextSnapshot {
     static Snapshot of(Snapshot before, MadeEdit edit, Instant at) {
         NextSnapshot next = new NextSnapshot(before);
         edit.replacements().forEach(each -> next.put(each.id(), each.after(), at, edit.name()));
-        return new Snapshot(next.revision, next.entries);
+        return next.made();
     }
 
     /** After others' changes. */
@@ -36,15 +40,19 @@ final class NextSnapshot {
                 each.content() instanceof Content.Present present ? Optional.of(present.thing()) : Optional.empty(),
                 each.at(),
                 each.edit()));
-        return new Snapshot(next.revision, next.entries);
+        return next.made();
     }
 
     private void put(ThingId id, Optional<Record> thing, Instant at, String edit) {
         revision++;
         if (thing.isPresent()) {
-            entries.put(id, new Entry(id, thing.get(), revision, at, edit));
+            put.put(id, new Entry(id, thing.get(), revision, at, edit));
         } else {
-            entries.remove(id);
+            takenOut.add(id);
         }
+    }
+
+    private Snapshot made() {
+        return before.with(revision, put.values(), takenOut);
     }
 }

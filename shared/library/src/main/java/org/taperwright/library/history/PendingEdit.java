@@ -2,16 +2,17 @@ package org.taperwright.library.history;
 
 import java.time.Instant;
 import java.util.Set;
+import org.taperwright.library.store.EditToken;
 import org.taperwright.mechanics.design.ThingId;
 
 /** An edit on its way to the disk. */
-record PendingEdit(MadeEdit edit, Instant at) {
-    boolean touches(ThingId id) {
-        return edit.replacements().stream().anyMatch(each -> each.id().equals(id));
+record PendingEdit(EditToken token, MadeEdit edit, Instant at) {
+    PendingEdit(MadeEdit edit, Instant at) {
+        this(EditToken.fresh(), edit, at);
     }
 
     PendingEdit without(Set<ThingId> ids) {
-        return new PendingEdit(edit.without(ids), at);
+        return new PendingEdit(token, edit.without(ids), at);
     }
 
     boolean empty() {

@@ -33,4 +33,15 @@ public sealed interface StoringEvent {
             clashes = List.copyOf(clashes);
         }
     }
+
+    /**
+     * The library cannot be reached, such as one on a server. Editing goes on; edits are kept in memory until it can be.
+     *
+     * @param reason in plain words
+     * @param waiting how many edits wait
+     */
+    record LinkLost(String reason, int waiting) implements StoringEvent {}
+
+    /** The library can be reached again; what waits is being stored. */
+    record LinkFound() implements StoringEvent {}
 }

@@ -89,7 +89,7 @@ final class StoringQueue {
 
     private StoringEvent store(PendingEdit edit) {
         try {
-            return ended(edit, store.append(edit.edit().name(), who, edit.at(), drafts(edit)));
+            return ended(edit, store.append(edit.token(), edit.edit().name(), who, edit.at(), drafts(edit)));
         } catch (StoreFailure failure) {
             return failed(failure);
         } finally {
@@ -176,9 +176,11 @@ final class StoringQueue {
      */
     synchronized Collection<Revision> admit(List<Revision> stored) {
         Map<ThingId, Revision> newest = new HashMap<>();
+        Set<ThingId> touched = new HashSet<>();
+        waiting.forEach(edit -> edit.edit().replacements().forEach(each -> touched.add(each.id())));
         for (Revision revision : stored) {
             boolean others = heads.look(revision.revision());
-            if (others && waiting.stream().noneMatch(edit -> edit.touches(revision.id()))) {
+            if (others && !touched.contains(revision.id())) {
                 heads.known(revision.id(), revision.revision());
                 newest.put(revision.id(), revision);
             }

@@ -5,9 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.List;
 import java.util.Optional;
-import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteDataSource;
@@ -43,7 +41,7 @@ public final class LibraryCheck {
                     "cannot be read (" + unreachable.getMessage() + ")",
                     "expected a file that can be read",
                     "Check the disk and the file's permissions.");
-        } catch (SQLException | JdbiException | FlywayException broken) {
+        } catch (SQLException | JdbiException broken) {
             findings.grave(file.toString(), SqliteFaults.what(broken), "expected a whole library", RESTORE);
         }
         return findings.report();
@@ -61,8 +59,8 @@ public final class LibraryCheck {
             for (String damage : library.damage(connection)) {
                 findings.grave(library.where(), "is damaged (" + damage + ")", "expected a whole file", RESTORE);
             }
-            Migrations migrations = Migrations.forSqlite(source);
-            if (migrations.newerThanProgram()) {
+            Migrations.State state = Migrations.forSqlite(source).state(connection);
+            if (!state.unknown().isEmpty()) {
                 findings.grave(
                         library.where(),
                         "was written by a newer Taperwright",
@@ -70,11 +68,10 @@ public final class LibraryCheck {
                         "Open it with that Taperwright or a newer one.");
                 return findings.report();
             }
-            List<String> missing = migrations.missing();
-            if (!missing.isEmpty()) {
+            if (!state.missing().isEmpty()) {
                 findings.odd(
                         library.where(),
-                        "lacks the migrations " + String.join(", ", missing),
+                        "lacks the migrations " + String.join(", ", state.missing()),
                         "expected tables of this version",
                         "Open it once with this Taperwright, which brings it up to date; then check again.");
             }

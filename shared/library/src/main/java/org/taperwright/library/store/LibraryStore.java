@@ -10,6 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.LongStream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -17,18 +20,23 @@ import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Fault;
 
 /**
- * A library on disk. Revisions are only ever added, several in one transaction; an edit that returned is safe. May be
- * called from any thread, one call at a time going through. Every method may throw {@link StoreFailure}.
+ * A library in a file or on a server. Revisions are only ever added, several in one transaction; an edit that returned is
+ * safe. May be called from any thread, one call at a time going through. Every method may throw {@link StoreFailure}; after
+ * one for a lost link to the server the next call makes a new link.
  */
 public final class LibraryStore implements AutoCloseable {
-    private final Connection connection;
-    private final Jdbi jdbi;
+    private static final Logger LOG = Logger.getLogger(LibraryStore.class.getName());
+    private static final int ASKED_AT_ONCE = 500;
+
+    private final Database database;
     private final ThingForms forms;
     private final Rows rows;
+    private Optional<Connection> link;
+    private boolean closed;
 
-    LibraryStore(Connection connection, ThingForms forms) {
-        this.connection = connection;
-        this.jdbi = Jdbi.create(connection);
+    LibraryStore(Database database, ThingForms forms) throws SQLException {
+        this.database = database;
+        this.link = Optional.of(database.connect());
         this.forms = forms;
         this.rows = new Rows(forms);
     }
@@ -39,6 +47,19 @@ public final class LibraryStore implements AutoCloseable {
      */
     public static OpenResult open(Path file, ThingForms forms) {
         return new SqliteFile(file).open(forms);
+    }
+
+    /**
+     * Opens a shared library on a PostgreSQL server, makes it where the database holds none and the user may, and brings an
+     * older one up to date if the user owns it.
+     */
+    public static OpenResult open(ServerSettings settings, Password password, ThingForms forms) {
+        return new PostgresServer(settings, password).open(forms);
+    }
+
+    /** What the user may do. */
+    public Access access() {
+        return inTransaction(database::access);
     }
 
     /** Why a thing could not be kept; empty when it can. */
@@ -53,69 +74,101 @@ public final class LibraryStore implements AutoCloseable {
             handle.createQuery("select thing, revision from head")
                     .map((row, context) -> Map.entry(new ThingId(row.getString("thing")), row.getLong("revision")))
                     .forEach(head -> heads.put(head.getKey(), head.getValue()));
+            FormReading reading = new FormReading(forms);
+            handle.createQuery("select * from present_thing")
+                    .map((row, context) -> StoredRow.of(row))
+                    .forEach(reading::add);
             Map<ThingId, Entry> entries = new HashMap<>();
             List<Revision> unreadable = new ArrayList<>();
-            for (Revision revision :
-                    handle.createQuery("select * from present_thing").map(rows).list()) {
+            reading.finish(revision -> {
                 if (revision.content() instanceof Content.Present present) {
+                    ThingId id = revision.id();
                     entries.put(
-                            revision.id(),
-                            new Entry(
-                                    revision.id(),
-                                    present.thing(),
-                                    revision.revision(),
-                                    revision.at(),
-                                    revision.edit()));
+                            id, new Entry(id, present.thing(), revision.revision(), revision.at(), revision.edit()));
                 } else {
                     unreadable.add(revision);
                 }
-            }
+            });
             return new Contents(new Snapshot(last(handle, "revision"), entries), heads, unreadable);
         });
     }
 
+    /** As {@link #append(EditToken, String, String, Instant, List)} of an edit that will not be sent again. */
+    public AppendResult append(String edit, String who, Instant at, List<Draft> drafts) {
+        return append(EditToken.fresh(), edit, who, at, drafts);
+    }
+
     /**
-     * Stores an edit, all of it or nothing.
+     * Stores an edit, all of it or nothing. One that is stored already, because its answer was lost, is not stored again.
      *
+     * @param token what tells the edit from every other
      * @param edit its name
      * @param who who made it
      * @param at when
      * @param drafts its changes, each thing once
      */
-    public AppendResult append(String edit, String who, Instant at, List<Draft> drafts) {
+    public AppendResult append(EditToken token, String edit, String who, Instant at, List<Draft> drafts) {
         return inTransaction(handle -> {
-            List<Clash> clashes = drafts.stream()
-                    .flatMap(draft -> clash(handle, draft).stream())
-                    .toList();
+            database.beginStoring(handle);
+            List<Long> before = revisionsOf(handle, token);
+            if (!before.isEmpty()) {
+                return new AppendResult.Appended(before);
+            }
+            List<Clash> clashes = clashes(handle, drafts);
             if (!clashes.isEmpty()) {
                 return new AppendResult.Conflicting(clashes);
             }
             long editNumber = last(handle, "edit") + 1;
-            handle.createUpdate("insert into edit (edit, name, made_at, made_by) values (:edit, :name, :at, :who)")
+            handle.createUpdate("insert into edit (edit, name, made_at, made_by, token)"
+                            + " values (:edit, :name, :at, :who, :token)")
                     .bind("edit", editNumber)
                     .bind("name", edit)
                     .bind("at", at.toString())
                     .bind("who", who)
+                    .bind("token", token.value())
                     .execute();
-            List<Long> revisions = new ArrayList<>();
-            long revision = last(handle, "revision");
-            for (Draft draft : drafts) {
-                revision++;
-                rows.insert(handle, revision, editNumber, draft);
-                revisions.add(revision);
-            }
-            return new AppendResult.Appended(revisions);
+            long first = last(handle, "revision") + 1;
+            rows.insert(handle, first, editNumber, drafts);
+            return new AppendResult.Appended(
+                    LongStream.range(first, first + drafts.size()).boxed().toList());
         });
     }
 
-    private Optional<Clash> clash(Handle handle, Draft draft) {
-        return handle.createQuery(
-                        Rows.SELECT + " join head on head.revision = revision.revision where head.thing = :thing")
-                .bind("thing", draft.id().value())
+    /** The revisions of an edit in the order of its drafts; none when it is not stored. */
+    private static List<Long> revisionsOf(Handle handle, EditToken token) {
+        return handle.createQuery("select revision.revision from revision join edit on edit.edit = revision.edit"
+                        + " where edit.token = :token order by revision.revision")
+                .bind("token", token.value())
+                .mapTo(Long.class)
+                .list();
+    }
+
+    private List<Clash> clashes(Handle handle, List<Draft> drafts) {
+        List<Clash> clashes = new ArrayList<>();
+        for (int begin = 0; begin < drafts.size(); begin += ASKED_AT_ONCE) {
+            List<Draft> some = drafts.subList(begin, Math.min(begin + ASKED_AT_ONCE, drafts.size()));
+            Map<String, Long> heads = new HashMap<>();
+            handle.createQuery("select thing, revision from head where thing in (<things>)")
+                    .bindList(
+                            "things",
+                            some.stream().map(draft -> draft.id().value()).toList())
+                    .map((row, context) -> Map.entry(row.getString("thing"), row.getLong("revision")))
+                    .forEach(head -> heads.put(head.getKey(), head.getValue()));
+            for (Draft draft : some) {
+                long head = heads.getOrDefault(draft.id().value(), draft.basedOn());
+                if (head != draft.basedOn()) {
+                    clashes.add(new Clash(draft, stored(handle, head)));
+                }
+            }
+        }
+        return clashes;
+    }
+
+    private Revision stored(Handle handle, long revision) {
+        return handle.createQuery(Rows.SELECT + " where revision.revision = :revision")
+                .bind("revision", revision)
                 .map(rows)
-                .findOne()
-                .filter(stored -> stored.revision() != draft.basedOn())
-                .map(stored -> new Clash(draft, stored));
+                .one();
     }
 
     /** A thing's past, oldest first. */
@@ -155,18 +208,47 @@ public final class LibraryStore implements AutoCloseable {
 
     private synchronized <T> T inTransaction(Function<Handle, T> work) {
         try {
-            return jdbi.inTransaction(work::apply);
-        } catch (JdbiException failure) {
-            throw new StoreFailure("the library " + SqliteFaults.what(failure), failure);
+            return Jdbi.create(connection()).inTransaction(work::apply);
+        } catch (JdbiException | SQLException failure) {
+            if (database.lost(failure)) {
+                drop();
+            }
+            throw new StoreFailure("the library " + database.what(failure), failure);
+        }
+    }
+
+    private Connection connection() throws SQLException {
+        if (closed) {
+            throw new SQLException("it is closed");
+        }
+        if (link.isEmpty()) {
+            link = Optional.of(database.connect());
+        }
+        return link.get();
+    }
+
+    /** Lets go of a connection that is of no more use. */
+    private void drop() {
+        Optional<Connection> broken = link;
+        link = Optional.empty();
+        try {
+            if (broken.isPresent()) {
+                broken.get().close();
+            }
+        } catch (SQLException failure) {
+            LOG.log(Level.FINE, "a broken connection could not be closed", failure);
         }
     }
 
     @Override
     public synchronized void close() {
+        closed = true;
         try {
-            connection.close();
+            if (link.isPresent()) {
+                link.get().close();
+            }
         } catch (SQLException failure) {
-            throw new StoreFailure("the library " + SqliteFaults.what(failure), failure);
+            throw new StoreFailure("the library " + database.what(failure), failure);
         }
     }
 }

@@ -2,11 +2,11 @@ package org.taperwright.library.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
+import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
+import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.StatementContext;
-import org.taperwright.mechanics.design.ThingId;
 
 /** Revisions as rows. */
 final class Rows implements RowMapper<Revision> {
@@ -23,6 +23,8 @@ final class Rows implements RowMapper<Revision> {
     private static final String UPSERT_HEAD = "insert into head (thing, revision) values (:thing, :revision)"
             + " on conflict (thing) do update set revision = excluded.revision";
 
+    private static final int BATCH = 500;
+
     private final ThingForms forms;
 
     Rows(ThingForms forms) {
@@ -31,42 +33,40 @@ final class Rows implements RowMapper<Revision> {
 
     @Override
     public Revision map(ResultSet row, StatementContext context) throws SQLException {
-        ThingKind kind = kind(row.getString("kind"));
-        String form = row.getString("form");
-        return new Revision(
-                row.getLong("revision"),
-                new ThingId(row.getString("thing")),
-                kind,
-                form == null ? new Content.TakenOut() : forms.read(kind, form),
-                row.getString("edit_name"),
-                Instant.parse(row.getString("made_at")),
-                row.getString("made_by"));
+        return StoredRow.of(row).read(forms);
     }
 
-    private static ThingKind kind(String word) {
-        return ThingKind.named(word)
-                .orElseThrow(() -> new StoreFailure("the library holds a thing of an unknown kind: " + word));
+    /** Adds the revisions of an edit and lets their things stand there; the first gets a number, the others follow. */
+    void insert(Handle handle, long first, long edit, List<Draft> drafts) {
+        for (int begin = 0; begin < drafts.size(); begin += BATCH) {
+            insertBatch(handle, first + begin, edit, drafts.subList(begin, Math.min(begin + BATCH, drafts.size())));
+        }
     }
 
-    void insert(Handle handle, long revision, long edit, Draft draft) {
-        SearchColumns columns = draft.thing().map(SearchColumns::of).orElseGet(() -> SearchColumns.of(""));
-        handle.createUpdate(INSERT)
-                .bind("revision", revision)
-                .bind("edit", edit)
-                .bind("thing", draft.id().value())
-                .bind("kind", draft.kind().word())
-                .bind("form", draft.thing().map(thing -> forms.write(draft.id(), thing)))
-                .bind("name", draft.thing().map(Names::of).orElse(""))
-                .bind("text", columns.text())
-                .bind("size", columns.size())
-                .bind("taper", columns.taper())
-                .bind("family", columns.family())
-                .bind("alloy", columns.alloy())
-                .bind("motion", columns.motion())
-                .execute();
-        handle.createUpdate(UPSERT_HEAD)
-                .bind("thing", draft.id().value())
-                .bind("revision", revision)
-                .execute();
+    private void insertBatch(Handle handle, long first, long edit, List<Draft> drafts) {
+        PreparedBatch revisions = handle.prepareBatch(INSERT);
+        PreparedBatch heads = handle.prepareBatch(UPSERT_HEAD);
+        long revision = first;
+        for (Draft draft : drafts) {
+            SearchColumns columns = draft.thing().map(SearchColumns::of).orElseGet(() -> SearchColumns.of(""));
+            revisions
+                    .bind("revision", revision)
+                    .bind("edit", edit)
+                    .bind("thing", draft.id().value())
+                    .bind("kind", draft.kind().word())
+                    .bind("form", draft.thing().map(thing -> forms.write(draft.id(), thing)))
+                    .bind("name", draft.thing().map(Names::of).orElse(""))
+                    .bind("text", columns.text())
+                    .bind("size", columns.size())
+                    .bind("taper", columns.taper())
+                    .bind("family", columns.family())
+                    .bind("alloy", columns.alloy())
+                    .bind("motion", columns.motion())
+                    .add();
+            heads.bind("thing", draft.id().value()).bind("revision", revision).add();
+            revision++;
+        }
+        revisions.execute();
+        heads.execute();
     }
 }

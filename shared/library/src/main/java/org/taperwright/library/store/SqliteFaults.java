@@ -18,12 +18,16 @@ final class SqliteFaults {
 
     /** What went wrong, in plain words. */
     static String what(Throwable failure) {
+        String words = "failed (" + failure.getMessage() + ")";
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
             if (cause instanceof SQLException refusal) {
-                return what(refusal);
+                words = what(refusal);
+                if (refusal.getErrorCode() != 0) { // that of a batch has none of its own
+                    return words;
+                }
             }
         }
-        return "failed (" + failure.getMessage() + ")";
+        return words;
     }
 
     private static String what(SQLException refusal) {

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.flywaydb.core.api.FlywayException;
+import org.jdbi.v3.core.Handle;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.taperwright.mechanics.work.Fault;
@@ -25,7 +26,7 @@ import org.taperwright.mechanics.work.Fault;
  * A library in one SQLite file. The write-ahead log with full synchronising keeps every acknowledged edit through a
  * crash of the program or of the machine (SQLite documentation, "Write-Ahead Logging" and "PRAGMA synchronous").
  */
-final class SqliteFile {
+final class SqliteFile implements Database {
     /** Marks our files in SQLite's header: "TpWr" in ASCII. */
     private static final int APPLICATION_ID = 0x54705772;
 
@@ -77,11 +78,17 @@ final class SqliteFile {
         }
         SQLiteDataSource source = source(forWriting());
         Migrations migrations = Migrations.forSqlite(source);
-        if (migrations.newerThanProgram()) {
+        Migrations.State state;
+        try (Connection connection = forReading().getConnection()) {
+            state = migrations.state(connection);
+        }
+        if (!state.unknown().isEmpty()) {
             return refused("was written by a newer Taperwright", "expected that one or a newer one to open it");
         }
-        migrations.run();
-        return new OpenResult.Opened(new LibraryStore(source.getConnection(), forms));
+        if (!state.missing().isEmpty()) {
+            migrations.run();
+        }
+        return new OpenResult.Opened(new LibraryStore(this, forms));
     }
 
     /** Looks at the file without changing it; only a new one is marked as ours. */
@@ -103,6 +110,31 @@ final class SqliteFile {
                     : Optional.of(
                             fault("is damaged (" + check.strip() + ")", "expected a whole file: restore a backup"));
         }
+    }
+
+    @Override
+    public Connection connect() throws SQLException {
+        return source(forWriting()).getConnection();
+    }
+
+    @Override
+    public void beginStoring(Handle handle) {
+        // every transaction holds the file for itself from its beginning, see forWriting
+    }
+
+    @Override
+    public Access access(Handle handle) {
+        return Access.EDITOR;
+    }
+
+    @Override
+    public String what(Throwable failure) {
+        return SqliteFaults.what(failure);
+    }
+
+    @Override
+    public boolean lost(Throwable failure) {
+        return false;
     }
 
     /** Connections that change nothing. */

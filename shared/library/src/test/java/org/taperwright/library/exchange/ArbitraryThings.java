@@ -36,7 +36,7 @@ import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 
 /** Things of every kind within the limits of their forms, sensible or not. */
-final class ArbitraryThings {
+public final class ArbitraryThings {
     private ArbitraryThings() {}
 
     static Arbitrary<Record> any() {
@@ -143,7 +143,8 @@ final class ArbitraryThings {
                 .as((one, other) -> new Window(Math.min(one, other), Math.max(one, other)));
     }
 
-    private static Arbitrary<Instrument> instrument() {
+    /** Instruments. */
+    public static Arbitrary<Instrument> instrument() {
         Arbitrary<Instrument> plain = Combinators.combine(
                         text(1, 9),
                         text(0, 9),
@@ -199,7 +200,8 @@ final class ArbitraryThings {
         return Combinators.combine(window(3600), window(3600)).as(Reciprocation::new);
     }
 
-    private static Arbitrary<Motor> motor() {
+    /** Motors. */
+    public static Arbitrary<Motor> motor() {
         return Combinators.combine(
                         text(1, 9),
                         text(0, 9),

@@ -168,7 +168,7 @@ class EditHistoryTest {
     void aThingCannotBecomeOneOfAnotherKind() {
         history.edit("Add a", List.of(put(A, "Alpha")));
         assertThatThrownBy(() -> history.edit("Change", List.of(new Change.Put(A, Examples.motor()))))
-                .hasMessage("a is a design and cannot become a motor");
+                .hasMessage("id: a is that of a design; expected that of a motor");
         assertThat(history.nextUndo()).contains("Add a");
     }
 

@@ -101,7 +101,7 @@ class PastTest {
         assertThat(history.bringBack(design))
                 .singleElement()
                 .satisfies(fault ->
-                        assertThat(fault.sentence()).isEqualTo("id: is now that of a motor; expected a design"));
+                        assertThat(fault.sentence()).isEqualTo("id: a is that of a motor; expected that of a design"));
         assertThat(name()).isEqualTo("Tern bench motor");
     }
 }

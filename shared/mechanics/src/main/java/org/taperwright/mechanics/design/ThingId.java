@@ -1,12 +1,16 @@
 package org.taperwright.mechanics.design;
 
+import java.util.regex.Pattern;
+
 /**
  * The name by which things in a library refer to each other. Letters, digits, dots and hyphens, 1 to 80 characters;
  * it does not change when the thing is renamed.
  */
 public record ThingId(String value) implements Comparable<ThingId> {
+    private static final Pattern SHAPE = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.-]{0,79}");
+
     public ThingId {
-        if (!value.matches("[A-Za-z0-9][A-Za-z0-9.-]{0,79}")) {
+        if (!SHAPE.matcher(value).matches()) {
             throw new IllegalArgumentException("not an identifier: \"" + value + "\"");
         }
     }

@@ -14,12 +14,11 @@ import org.taperwright.mechanics.quantity.Standing;
  * @param widening present when the design is assumed by type
  */
 public record InstrumentAssessment(Assessment assessment, Optional<Widening> widening) {
-    /** A metric's value, with a wider band where the design is assumed; an index has none. */
+    /** A metric's value, with a wider band where the design is assumed; an index that has no band gets none. */
     public Reading read(Metric metric) {
         Reading reading = metric.read(assessment);
-        return metric.standing() == Standing.INDEX
-                ? reading
-                : widening.map(wider -> wider.of(reading)).orElse(reading);
+        boolean bare = metric.standing() == Standing.INDEX && reading.band().isEmpty();
+        return bare ? reading : widening.map(wider -> wider.of(reading)).orElse(reading);
     }
 
     /** A metric's standing: what follows from a design that is assumed is an estimate at best. */

@@ -4,16 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import org.taperwright.mechanics.comparison.Comparison;
-import org.taperwright.mechanics.comparison.ComparisonCell;
-import org.taperwright.mechanics.comparison.ComparisonRow;
-import org.taperwright.mechanics.comparison.Comparisons;
+import org.taperwright.mechanics.comparison.Metric;
+import org.taperwright.mechanics.comparison.Metrics;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
@@ -88,20 +85,16 @@ class WideningTest {
                         known.draft().designAssumed(true).instrument(), Progress.NONE)
                 .orElseThrow();
         assertThat(sure.assessment().design()).isEqualTo(known.design());
-        Comparison plain = Comparisons.of(List.of(sure.assessment(), guess.assessment()), 0);
-        Comparison widened = InstrumentAssessments.widened(plain, List.of(Optional.empty(), Optional.of(ASSUMED)));
-        assertThat(plain.rows()).extracting(row -> row.metric().standing()).contains(Standing.values());
-        for (ComparisonRow row : widened.rows()) {
-            ComparisonCell first = row.cells().get(0);
-            ComparisonCell second = row.cells().get(1);
-            assertThat(sure.read(row.metric())).isEqualTo(first.reading());
-            assertThat(guess.read(row.metric())).isEqualTo(second.reading());
-            assertThat(second.ratio()).isEqualTo(first.ratio());
-            boolean index = row.metric().standing() == Standing.INDEX;
-            assertThat(second.reading())
-                    .as(row.metric().id())
-                    .isEqualTo(index ? first.reading() : ASSUMED.of(first.reading()));
-            assertThat(guess.standing(row.metric())).isEqualTo(index ? Standing.INDEX : Standing.ESTIMATE);
+        assertThat(Metrics.all()).extracting(Metric::standing).contains(Standing.values());
+        for (Metric metric : Metrics.all()) {
+            Reading reading = metric.read(sure.assessment());
+            assertThat(sure.read(metric)).isEqualTo(reading);
+            assertThat(sure.standing(metric)).isEqualTo(metric.standing());
+            boolean index = metric.standing() == Standing.INDEX;
+            assertThat(guess.read(metric))
+                    .as(metric.id())
+                    .isEqualTo(index && reading.band().isEmpty() ? reading : ASSUMED.of(reading));
+            assertThat(guess.standing(metric)).isEqualTo(index ? Standing.INDEX : Standing.ESTIMATE);
         }
     }
 }

@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.taperwright.library.exchange.json.Place;
 import org.taperwright.library.exchange.json.PlacedFault;
+import org.taperwright.library.exchange.text.DecodedText;
+import org.taperwright.library.exchange.text.UnreadableBytes;
 import org.taperwright.mechanics.work.Fault;
 
 /** Looks at how a table begins: in which encoding, with which delimiter and decimal sign. */

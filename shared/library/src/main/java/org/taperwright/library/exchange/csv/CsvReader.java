@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import org.taperwright.library.exchange.json.Place;
 import org.taperwright.library.exchange.json.PlacedFault;
+import org.taperwright.library.exchange.text.DecodedText;
+import org.taperwright.library.exchange.text.UnreadableBytes;
 import org.taperwright.mechanics.work.Fault;
 
 /**

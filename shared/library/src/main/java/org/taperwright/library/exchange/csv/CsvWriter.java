@@ -38,7 +38,8 @@ public final class CsvWriter {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("not a finite number: " + value);
         }
-        return number(BigDecimal.valueOf(value));
+        boolean lessThanNothing = value == 0 && 1 / value < 0;
+        return lessThanNothing ? cell("-0") : number(BigDecimal.valueOf(value));
     }
 
     /** A cell with an exact number. */

@@ -2,7 +2,6 @@ package org.taperwright.library.exchange.form;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,17 +39,17 @@ public record RecordForm<R>(
             findings.refuse(node, path.isEmpty() ? "file" : path, "expected an object {…}");
             return Optional.empty();
         }
-        Set<String> misspelt = new HashSet<>();
+        Set<String> misspelt = new HashSet<>(0);
         boolean known = onlyKnown(object, path, elsewhere, misspelt, findings);
-        Map<Field<?, ?>, Object> values = new IdentityHashMap<>();
-        for (Field<R, ?> field : fields) {
-            value(field, object, path, misspelt, findings).ifPresent(value -> values.put(field, value));
+        FieldValues values = new FieldValues(fields);
+        for (int i = 0; i < fields.size(); i++) {
+            values.put(i, value(fields.get(i), object, path, misspelt, findings));
         }
-        if (!known || values.size() < fields.size()) {
+        if (!known || !values.complete()) {
             return Optional.empty();
         }
         try {
-            return Optional.of(made.apply(new FieldValues(values)));
+            return Optional.of(made.apply(values));
         } catch (IllegalArgumentException refused) {
             findings.refuse(
                     node.place(),
@@ -76,13 +75,11 @@ public record RecordForm<R>(
     /** Whether all fields are known; those that an unknown one was probably meant for go among the misspelt. */
     private boolean onlyKnown(
             Node.ObjectNode object, String path, Set<String> elsewhere, Set<String> misspelt, Findings findings) {
-        List<String> names = new ArrayList<>(fields.stream().map(Field::name).toList());
-        Set<String> known = new HashSet<>(names);
-        known.addAll(elsewhere);
         boolean clean = true;
         for (Map.Entry<String, Node.Member> member : object.members().entrySet()) {
-            if (!known.contains(member.getKey())) {
+            if (!isField(member.getKey()) && !elsewhere.contains(member.getKey())) {
                 clean = false;
+                List<String> names = fields.stream().map(Field::name).toList();
                 Optional<String> meant = Spelling.nearest(member.getKey(), names);
                 meant.ifPresent(misspelt::add);
                 String expected = meant.map(near -> "perhaps \"" + near + "\" was meant")
@@ -92,6 +89,15 @@ public record RecordForm<R>(
             }
         }
         return clean;
+    }
+
+    private boolean isField(String word) {
+        for (Field<R, ?> field : fields) {
+            if (field.name().equals(word)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String join(String path, String name) {

@@ -14,12 +14,15 @@ import org.taperwright.library.exchange.json.Spelling;
 record WordForm<T>(List<T> choices, Function<T, String> word) implements Form<T> {
     @Override
     public Optional<T> read(Node node, String path, Findings findings) {
+        if (node instanceof Node.TextNode text) {
+            for (T choice : choices) {
+                if (word.apply(choice).equals(text.value())) {
+                    return Optional.of(choice);
+                }
+            }
+        }
         List<String> words = choices.stream().map(word).toList();
         if (node instanceof Node.TextNode text) {
-            int place = words.indexOf(text.value());
-            if (place >= 0) {
-                return Optional.of(choices.get(place));
-            }
             String meant = Spelling.nearest(text.value(), words)
                     .map(near -> " (perhaps \"" + near + "\")")
                     .orElse("");

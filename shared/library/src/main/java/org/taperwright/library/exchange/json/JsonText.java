@@ -15,6 +15,9 @@ import org.taperwright.mechanics.work.Fault;
 public final class JsonText {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
+    /** Shared, for a factory remembers the names it has seen, and making one costs more than reading a thing. */
+    private static final JsonFactory USUAL = factory(Limits.USUAL);
+
     private JsonText() {}
 
     /** The tree, if the text is well formed, and what was wrong with it. */
@@ -26,6 +29,15 @@ public final class JsonText {
 
     /** Parses a text. */
     public static Parsed parse(String text, Limits limits) {
+        return parse(text, limits, true);
+    }
+
+    /** Parses a text of which nobody will be shown the lines, such as one out of the store: every value is at its start. */
+    public static Parsed parseWithoutPlaces(String text, Limits limits) {
+        return parse(text, limits, false);
+    }
+
+    private static Parsed parse(String text, Limits limits, boolean places) {
         if (text.length() > limits.characters()) {
             return refused(
                     Place.START,
@@ -38,8 +50,9 @@ public final class JsonText {
         if (body.isBlank()) {
             return refused(Place.START, Fault.impossible("file", "is empty", "expected a JSON form beginning with {"));
         }
-        try (JsonParser parser = factory(limits).createParser(body)) {
-            return new TreeBuilder(parser, limits).build();
+        JsonFactory factory = limits.equals(Limits.USUAL) ? USUAL : factory(limits);
+        try (JsonParser parser = factory.createParser(body)) {
+            return new TreeBuilder(parser, limits, places).build();
         } catch (JsonProcessingException broken) {
             return refused(Malformed.place(broken), Malformed.fault(broken, body));
         } catch (IOException unreadable) {
@@ -47,7 +60,7 @@ public final class JsonText {
         }
     }
 
-    private static JsonFactory factory(Limits limits) {
+    static JsonFactory factory(Limits limits) {
         return JsonFactory.builder()
                 .streamReadConstraints(StreamReadConstraints.builder()
                         .maxNestingDepth(limits.depth() + 2)

@@ -1,6 +1,8 @@
 package org.taperwright.library.exchange.json;
 
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 
 /**
@@ -85,6 +87,18 @@ public final class JsonWriter {
     /** The text so far, ending in a line feed. */
     public String finished() {
         return text + "\n";
+    }
+
+    /** Hands over the text so far and goes on after it. */
+    public void drainTo(Appendable out) {
+        try {
+            // the last sign stays, for what comes next is laid out after it
+            int end = Math.max(0, text.length() - 1);
+            out.append(text, 0, end);
+            text.delete(0, end);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
     }
 
     private JsonWriter begin(char bracket, boolean inline) {

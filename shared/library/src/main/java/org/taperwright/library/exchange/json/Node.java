@@ -1,7 +1,6 @@
 package org.taperwright.library.exchange.json;
 
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -16,10 +15,10 @@ public sealed interface Node {
     /** A field of an object: where its name stands, and its value. */
     record Member(Place namePlace, Node value) {}
 
-    /** An object, its fields in the order of the text. */
+    /** An object, its fields in the order of the text; the map is handed over, for a copy would cost as much again. */
     record ObjectNode(Place place, Map<String, Member> members) implements Node {
         public ObjectNode {
-            members = Collections.unmodifiableMap(new LinkedHashMap<>(members));
+            members = Collections.unmodifiableMap(members);
         }
 
         @Override

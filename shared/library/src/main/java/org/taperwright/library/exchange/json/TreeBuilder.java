@@ -1,5 +1,6 @@
 package org.taperwright.library.exchange.json;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
@@ -14,33 +15,54 @@ import org.taperwright.mechanics.work.Fault;
 final class TreeBuilder {
     private final JsonParser parser;
     private final Limits limits;
+    private final boolean places;
     private final List<PlacedFault> faults = new ArrayList<>();
-    private int values;
+    /** Where the parser is, such as {@code taper[1].taper}. */
+    private final StringBuilder path = new StringBuilder();
 
-    TreeBuilder(JsonParser parser, Limits limits) {
+    private int values;
+    /** Where a part has to end, characters from the text's beginning. */
+    private long latestEnd = Long.MAX_VALUE;
+
+    TreeBuilder(JsonParser parser, Limits limits, boolean places) {
         this.parser = parser;
         this.limits = limits;
+        this.places = places;
     }
 
     JsonText.Parsed build() throws IOException {
         parser.nextToken();
-        Optional<Node> root = value("", 0);
+        Optional<Node> root = value(0);
         if (root.isPresent() && parser.nextToken() != null) {
             refuse("file", "goes on after the form has ended", "expected nothing after the closing }");
         }
         return new JsonText.Parsed(faults.isEmpty() ? root : Optional.empty(), faults);
     }
 
-    private Optional<Node> value(String path, int depth) throws IOException {
+    /** The tree that begins at the parser's current token, a part of a larger text. */
+    JsonText.Parsed part() throws IOException {
+        latestEnd = parser.currentTokenLocation().getCharOffset() + limits.characters();
+        Optional<Node> root = value(1);
+        return new JsonText.Parsed(faults.isEmpty() ? root : Optional.empty(), faults);
+    }
+
+    private Optional<Node> value(int depth) throws IOException {
         values++;
+        if (latestEnd < Long.MAX_VALUE && parser.currentTokenLocation().getCharOffset() > latestEnd) {
+            refuse(
+                    "file",
+                    "holds a thing of more than " + limits.characters() + " characters",
+                    "expected a smaller one");
+            return Optional.empty();
+        }
         if (values > limits.values()) {
             refuse("file", "holds more than " + limits.values() + " values", "expected fewer: split the file");
             return Optional.empty();
         }
         Place place = here();
         return switch (parser.currentToken()) {
-            case START_OBJECT -> depth < limits.depth() ? object(place, path, depth) : tooDeep(path);
-            case START_ARRAY -> depth < limits.depth() ? array(place, path, depth) : tooDeep(path);
+            case START_OBJECT -> depth < limits.depth() ? object(place, depth) : tooDeep();
+            case START_ARRAY -> depth < limits.depth() ? array(place, depth) : tooDeep();
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> Optional.of(number(place));
             case VALUE_TRUE, VALUE_FALSE -> Optional.of(new Node.FlagNode(place, parser.getBooleanValue()));
             case VALUE_NULL -> Optional.of(new Node.NullNode(place));
@@ -48,36 +70,41 @@ final class TreeBuilder {
         };
     }
 
-    private Optional<Node> object(Place place, String path, int depth) throws IOException {
+    private Optional<Node> object(Place place, int depth) throws IOException {
         Map<String, Node.Member> members = new LinkedHashMap<>();
+        int outside = path.length();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String name = parser.currentName();
             Place namePlace = here();
-            String within = path.isEmpty() ? name : path + '.' + name;
+            path.append(outside == 0 ? "" : ".").append(name);
             if (members.containsKey(name)) {
                 refuse(
-                        within,
+                        path.toString(),
                         "stands twice, first at line "
                                 + members.get(name).namePlace().line(),
                         "expected each field once");
             }
             parser.nextToken();
-            Optional<Node> value = value(within, depth + 1);
+            Optional<Node> value = value(depth + 1);
             if (value.isEmpty()) {
                 return Optional.empty();
             }
+            path.setLength(outside);
             members.putIfAbsent(name, new Node.Member(namePlace, value.get()));
         }
         return Optional.of(new Node.ObjectNode(place, members));
     }
 
-    private Optional<Node> array(Place place, String path, int depth) throws IOException {
+    private Optional<Node> array(Place place, int depth) throws IOException {
         List<Node> items = new ArrayList<>();
+        int outside = path.length();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            Optional<Node> item = value(path + '[' + items.size() + ']', depth + 1);
+            path.append('[').append(items.size()).append(']');
+            Optional<Node> item = value(depth + 1);
             if (item.isEmpty()) {
                 return Optional.empty();
             }
+            path.setLength(outside);
             items.add(item.get());
         }
         return Optional.of(new Node.ArrayNode(place, items));
@@ -98,8 +125,8 @@ final class TreeBuilder {
         };
     }
 
-    private Optional<Node> tooDeep(String path) {
-        refuse(path, "goes deeper than " + limits.depth() + " levels", "expected a flatter form");
+    private Optional<Node> tooDeep() {
+        refuse(path.toString(), "goes deeper than " + limits.depth() + " levels", "expected a flatter form");
         return Optional.empty();
     }
 
@@ -108,8 +135,10 @@ final class TreeBuilder {
     }
 
     private Place here() {
-        return new Place(
-                parser.currentTokenLocation().getLineNr(),
-                parser.currentTokenLocation().getColumnNr());
+        if (!places) {
+            return Place.START;
+        }
+        JsonLocation location = parser.currentTokenLocation();
+        return new Place(location.getLineNr(), location.getColumnNr());
     }
 }

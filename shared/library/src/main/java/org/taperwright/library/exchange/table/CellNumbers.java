@@ -48,7 +48,12 @@ final class CellNumbers {
 
     /** A taper, mm per mm; a bare number of 1 or more is in per cent. */
     Optional<Double> taper(String text) {
-        boolean bare = unit.isEmpty() && unitOf(text).isBlank();
+        String column = unit.map(String::strip).orElse("");
+        String own = unitOf(text).strip();
+        if (own.equals("%") || own.isEmpty() && column.equals("%")) {
+            return plain(text.replace("%", "").strip()).map(percent -> moved(percent, -2));
+        }
+        boolean bare = unit.isEmpty() && own.isEmpty();
         return in(text, Unit.NONE).map(taper -> bare && Math.abs(taper) >= 1 ? moved(taper, -2) : taper);
     }
 
@@ -98,7 +103,9 @@ final class CellNumbers {
 
     /** A double moved by decimal places, exactly as its shortest decimal says. */
     static double moved(double value, int places) {
-        return BigDecimal.valueOf(value).scaleByPowerOfTen(places).doubleValue();
+        return value == 0
+                ? value
+                : BigDecimal.valueOf(value).scaleByPowerOfTen(places).doubleValue();
     }
 
     /** A number as JSON has it. */

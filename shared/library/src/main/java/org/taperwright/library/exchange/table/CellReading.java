@@ -42,7 +42,17 @@ final class CellReading {
 
     record Nothing() implements Found {}
 
-    record Value(Node node) implements Found {}
+    /**
+     * A value.
+     *
+     * @param node in the form's shape
+     * @param doubt what is wrong with it unless the thing has it already
+     */
+    record Value(Node node, Optional<Fault> doubt) implements Found {
+        Value(Node node) {
+            this(node, Optional.empty());
+        }
+    }
 
     record Faulty(Fault fault) implements Found {}
 
@@ -52,7 +62,8 @@ final class CellReading {
 
     Found read(CsvCell cell) {
         String text = CsvText.of(cell);
-        if (text.isBlank()) {
+        boolean blank = field.kind() == CellKind.TEXT ? text.isEmpty() : text.isBlank();
+        if (blank) {
             return new Nothing();
         }
         String bare = text.strip();
@@ -93,10 +104,9 @@ final class CellReading {
         String meant = Spelling.nearest(lower, field.words().keySet())
                 .map(near -> " (perhaps \"" + near + "\")")
                 .orElse("");
-        return faulty(
-                text,
-                "expected one of "
-                        + String.join(", ", new TreeSet<>(field.words().values())) + meant);
+        String expected = "expected one of "
+                + String.join(", ", new TreeSet<>(field.words().values())) + meant;
+        return new Value(new Node.TextNode(place, text), Optional.of(fault(text, expected)));
     }
 
     private Found flag(Place place, String text) {
@@ -151,7 +161,11 @@ final class CellReading {
     }
 
     private Found faulty(String text, String expected) {
+        return new Faulty(fault(text, expected));
+    }
+
+    private Fault fault(String text, String expected) {
         String found = new Node.TextNode(Place.START, text).described();
-        return new Faulty(Fault.impossible(field.heading(), "found " + found, expected));
+        return Fault.impossible(field.heading(), "found " + found, expected);
     }
 }

@@ -75,6 +75,16 @@ final class DesignPlacings {
         return new Shown(path::in, setting);
     }
 
+    /** Whether two single values are the same. */
+    static boolean same(Node one, Node other) {
+        if (one instanceof Node.NumberNode number && other instanceof Node.NumberNode another) {
+            return number.value() == another.value();
+        }
+        return one instanceof Node.TextNode text
+                && other instanceof Node.TextNode another
+                && text.value().equals(another.value());
+    }
+
     private interface Setting {
         Node.ObjectNode put(Node.ObjectNode tree, Node value);
     }
@@ -92,15 +102,6 @@ final class DesignPlacings {
         @Override
         public Node.ObjectNode put(Node.ObjectNode tree, Node value) {
             return in(tree).filter(there -> same(there, value)).isPresent() ? tree : setting.put(tree, value);
-        }
-
-        private static boolean same(Node one, Node other) {
-            if (one instanceof Node.NumberNode number && other instanceof Node.NumberNode another) {
-                return number.value() == another.value();
-            }
-            return one instanceof Node.TextNode text
-                    && other instanceof Node.TextNode another
-                    && text.value().equals(another.value());
         }
 
         @Override

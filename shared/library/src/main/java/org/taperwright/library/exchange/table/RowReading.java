@@ -34,15 +34,20 @@ final class RowReading {
 
     TableRow read(CsvRow.Whole row) {
         List<PlacedFault> faults = new ArrayList<>();
-        Map<TableField, Optional<Node>> values = values(row, faults);
+        Doubts doubts = new Doubts();
+        Map<TableField, Optional<Node>> values = values(row, faults, doubts);
         Place place = row.place();
         if (faults.isEmpty()) {
             RowBases.Found base = bases.of(values, place);
             if (base instanceof RowBases.Base there) {
+                faults.addAll(doubts.in(there.tree()));
+            } else {
+                faults.addAll(((RowBases.Faulty) base).faults());
+            }
+            if (faults.isEmpty() && base instanceof RowBases.Base there) {
                 ReadResult read = JsonForms.read(there.with(values), source, EnumSet.of(kind.thing()));
                 return result(row, read);
             }
-            faults.addAll(((RowBases.Faulty) base).faults());
         }
         return new TableRow.Bad(
                 place.line(),
@@ -54,7 +59,7 @@ final class RowReading {
         int line = row.place().line();
         if (result instanceof ReadResult.Read read) {
             return new TableRow.Good(
-                    line, read.things().get(0).id(), read.things().get(0).thing());
+                    line, read.things().get(0).id(), read.things().get(0).thing(), row.verbatim());
         }
         return new TableRow.Bad(
                 line,
@@ -63,7 +68,7 @@ final class RowReading {
                         .faults().stream().map(this::namingTheField).toList());
     }
 
-    private Map<TableField, Optional<Node>> values(CsvRow.Whole row, List<PlacedFault> faults) {
+    private Map<TableField, Optional<Node>> values(CsvRow.Whole row, List<PlacedFault> faults, Doubts doubts) {
         List<CsvCell> cells = row.cells();
         boolean more = cells.stream()
                 .skip(columns.size())
@@ -86,6 +91,7 @@ final class RowReading {
                     faults.add(new PlacedFault(cells.get(i).place(), faulty.fault()));
                 } else if (found instanceof CellReading.Value value) {
                     values.put(column.field(), Optional.of(value.node()));
+                    value.doubt().ifPresent(doubt -> doubts.add(column.field(), value.node(), doubt));
                 } else {
                     values.put(column.field(), Optional.empty());
                 }
@@ -109,5 +115,32 @@ final class RowReading {
                 fault.fault().what(),
                 fault.fault().expected());
         return new FileFault(fault.source(), fault.line(), fault.column(), named);
+    }
+
+    /** Values that are wrong unless the thing has them already. */
+    private static final class Doubts {
+        private record Doubt(TableField field, Node value, Fault fault) {}
+
+        private final List<Doubt> doubts = new ArrayList<>();
+
+        void add(TableField field, Node value, Fault fault) {
+            doubts.add(new Doubt(field, value, fault));
+        }
+
+        /** Those that a thing has not. */
+        List<PlacedFault> in(Node.ObjectNode tree) {
+            List<PlacedFault> wrong = new ArrayList<>();
+            for (Doubt doubt : doubts) {
+                boolean has = doubt.field()
+                        .placing()
+                        .in(tree)
+                        .filter(there -> DesignPlacings.same(there, doubt.value()))
+                        .isPresent();
+                if (!has) {
+                    wrong.add(new PlacedFault(doubt.value().place(), doubt.fault()));
+                }
+            }
+            return wrong;
+        }
     }
 }

@@ -63,15 +63,17 @@ public final class TableExport {
 
     private void number(TableField field, double value) throws IOException {
         BigDecimal exact = BigDecimal.valueOf(value);
-        if (field.kind() == CellKind.SIZE) {
+        if (value == 0) {
+            out.number(value);
+        } else if (field.kind() == CellKind.SIZE) {
             BigDecimal size = exact.movePointRight(2);
-            boolean clear = value == 0 || size.abs().compareTo(BigDecimal.ONE) >= 0;
+            boolean clear = size.abs().compareTo(BigDecimal.ONE) >= 0;
             measured(clear, size, exact, Unit.MILLIMETRE);
         } else if (field.kind() == CellKind.TAPER) {
             boolean clear = exact.abs().compareTo(BigDecimal.ONE) < 0;
             measured(clear, exact, exact.movePointRight(2), Unit.PERCENT);
         } else {
-            out.number(exact);
+            out.number(value);
         }
     }
 

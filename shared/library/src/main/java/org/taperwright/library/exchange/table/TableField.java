@@ -46,6 +46,17 @@ record TableField(
         return new TableField(heading, List.of(others), CellKind.WORD, Optional.empty(), words, path, placing);
     }
 
+    /** By heading alone, for fields are looked up for every cell. */
+    @Override
+    public int hashCode() {
+        return heading.hashCode();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof TableField field && field.heading.equals(heading) && field.path.equals(path);
+    }
+
     /** The heading as it is written, with its unit. */
     String written() {
         return unit.filter(each -> !each.symbol().isEmpty())

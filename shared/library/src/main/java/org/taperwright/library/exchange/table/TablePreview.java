@@ -13,6 +13,7 @@ import org.taperwright.library.exchange.csv.CsvLimits;
 import org.taperwright.library.exchange.csv.CsvReader;
 import org.taperwright.library.exchange.json.Place;
 import org.taperwright.library.exchange.json.PlacedFault;
+import org.taperwright.library.exchange.text.TextSource;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 

@@ -1,10 +1,9 @@
 package org.taperwright.library.exchange.table;
 
-import java.io.FilterInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.taperwright.library.exchange.FileFault;
 import org.taperwright.library.exchange.csv.CsvFormat;
@@ -13,6 +12,8 @@ import org.taperwright.library.exchange.csv.CsvReader;
 import org.taperwright.library.exchange.csv.CsvRow;
 import org.taperwright.library.exchange.json.Place;
 import org.taperwright.library.exchange.json.PlacedFault;
+import org.taperwright.library.exchange.text.CountedInput;
+import org.taperwright.library.exchange.text.TextSource;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 
@@ -44,7 +45,7 @@ public record TableReading(TextSource source, CsvFormat format, Known known, Csv
 
     /** As {@link #read(ColumnMapping, RowSink, Progress)}, ending after so many rows. */
     TableOutcome read(ColumnMapping mapping, RowSink sink, Progress progress, long most) {
-        try (Counted in = new Counted(source.open());
+        try (CountedInput in = new CountedInput(source.open());
                 CsvReader reader = new CsvReader(in, format.charset(), format.delimiter(), limits)) {
             TableHeader.Found found = TableHeader.of(reader.next());
             if (found instanceof TableHeader.Faulty faulty) {
@@ -57,7 +58,7 @@ public record TableReading(TextSource source, CsvFormat format, Known known, Csv
             }
             sink.begin(header.verbatim());
             RowReading rows = new RowReading(source.name(), mapping.kind(), readings(mapping), known);
-            Pass pass = new Pass(reader, header, rows, sink, progress, in, source.size());
+            Pass pass = new Pass(reader, header, rows, sink, progress, in);
             return pass.run(most);
         } catch (IOException unreadable) {
             return refused(
@@ -93,7 +94,7 @@ public record TableReading(TextSource source, CsvFormat format, Known known, Csv
                         Fault.impossible(
                                 "headings",
                                 "name no field of "
-                                        + mapping.kind().thing().heading().toLowerCase(java.util.Locale.ROOT),
+                                        + mapping.kind().thing().heading().toLowerCase(Locale.ROOT),
                                 "expected some of "
                                         + String.join(", ", mapping.kind().fieldNames()))));
     }
@@ -119,33 +120,24 @@ public record TableReading(TextSource source, CsvFormat format, Known known, Csv
         private final RowReading rows;
         private final RowSink sink;
         private final Progress progress;
-        private final Counted in;
-        private final long size;
+        private final CountedInput in;
         private long good;
         private long bad;
 
-        Pass(
-                CsvReader reader,
-                TableHeader header,
-                RowReading rows,
-                RowSink sink,
-                Progress progress,
-                Counted in,
-                long size) {
+        Pass(CsvReader reader, TableHeader header, RowReading rows, RowSink sink, Progress progress, CountedInput in) {
             this.reader = reader;
             this.header = header;
             this.rows = rows;
             this.sink = sink;
             this.progress = progress;
             this.in = in;
-            this.size = size;
         }
 
         TableOutcome run(long most) {
             Optional<CsvRow> row = reader.next();
             for (long read = 0; row.isPresent() && read < most; read++) {
                 if (read % ROWS_BETWEEN_REPORTS == 0) {
-                    report();
+                    in.report(source, progress);
                 }
                 if (row.get() instanceof CsvRow.Refused refusal) {
                     return refused(refusal.fault(), good, bad);
@@ -154,12 +146,6 @@ public record TableReading(TextSource source, CsvFormat format, Known known, Csv
                 row = reader.next();
             }
             return new TableOutcome.Done(good, bad);
-        }
-
-        private void report() {
-            progress.check();
-            double share = size > 0 ? Math.min(1, (double) in.count / size) : 0;
-            progress.at(share, "Reading " + source.name());
         }
 
         private void one(CsvRow row) {
@@ -181,29 +167,6 @@ public record TableReading(TextSource source, CsvFormat format, Known known, Csv
                 bad++;
             }
             sink.row(row);
-        }
-    }
-
-    /** Counts the bytes read. */
-    private static final class Counted extends FilterInputStream {
-        private long count;
-
-        Counted(InputStream in) {
-            super(in);
-        }
-
-        @Override
-        public int read() throws IOException {
-            int one = super.read();
-            count += one < 0 ? 0 : 1;
-            return one;
-        }
-
-        @Override
-        public int read(byte[] into, int from, int length) throws IOException {
-            int read = super.read(into, from, length);
-            count += Math.max(0, read);
-            return read;
         }
     }
 }

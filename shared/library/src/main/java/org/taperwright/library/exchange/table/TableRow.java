@@ -16,8 +16,9 @@ public sealed interface TableRow {
      * @param id the thing it is of: the one it names, or else one made of what tells the thing from others, so that reading
      *     the same table twice adds nothing twice
      * @param thing the thing
+     * @param verbatim as it stood in the file
      */
-    record Good(int line, ThingId id, Record thing) implements TableRow {}
+    record Good(int line, ThingId id, Record thing, String verbatim) implements TableRow {}
 
     /**
      * A row with faults.

@@ -1,4 +1,4 @@
-package org.taperwright.library.exchange.csv;
+package org.taperwright.library.exchange.text;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,7 +15,7 @@ import java.nio.charset.StandardCharsets;
  * Text of a stream of bytes. Gives everything before the first byte that the encoding does not know, then fails naming
  * that byte. A byte order mark of UTF-8 at the beginning is passed over.
  */
-final class DecodedText extends Reader {
+public final class DecodedText extends Reader {
     private static final int BLOCK = 1 << 16;
     private static final byte[] MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
 
@@ -30,7 +30,8 @@ final class DecodedText extends Reader {
     private boolean flushed;
     private boolean begun;
 
-    DecodedText(InputStream in, Charset charset) {
+    /** The text of bytes in an encoding. */
+    public DecodedText(InputStream in, Charset charset) {
         this.in = in;
         this.marked = charset.equals(StandardCharsets.UTF_8);
         this.decoder = charset.newDecoder()

@@ -1,17 +1,17 @@
-package org.taperwright.library.exchange.table;
+package org.taperwright.library.exchange.text;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** A table that can be opened anew each time it is read. */
+/** A text that can be opened anew each time it is read. */
 public interface TextSource {
     /** The name for messages. */
     String name();
 
     /** How many bytes it has; 0 when that is not known. */
-    long size() throws IOException;
+    long size();
 
     /** Opens it at its beginning. */
     InputStream open() throws IOException;
@@ -25,8 +25,8 @@ public interface TextSource {
             }
 
             @Override
-            public long size() throws IOException {
-                return Files.size(file);
+            public long size() {
+                return file.toFile().length();
             }
 
             @Override

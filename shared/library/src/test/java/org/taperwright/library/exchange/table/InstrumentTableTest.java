@@ -83,7 +83,8 @@ class InstrumentTableTest {
         Tables.Collected collected = read("""
                 name,size,taper,length,motion,stock,expiry,torque
                 a,0.25,.04,25,rotation,1,2027-01-31,2
-                b,25,.04,abc,rotatoin,1.5,31/01/2027,2 furlongs
+                b,25,.04,abc,rotation,1.5,31/01/2027,2 furlongs
+                d,25,.04,25,rotatoin,1,2027-01-31,2
                 c,25,,25,rotation,1,2027-01-31,2
                 """);
         assertThat(collected.faults())
@@ -91,12 +92,12 @@ class InstrumentTableTest {
                         "t.csv:2:3: Size: found \"0.25\"; expected a size in hundredths of a millimetre, such as 25,"
                                 + " or a tip diameter with its unit, such as 0.25 mm",
                         "t.csv:3:10: Length: found \"abc\"; expected a number, mm",
-                        "t.csv:3:14: Motion: found \"rotatoin\"; expected one of filing, reaming, reciprocation,"
-                                + " rotation (perhaps \"rotation\")",
                         "t.csv:3:27: Expiry: found \"31/01/2027\"; expected a date, year first, such as 2027-03-31",
                         "t.csv:3:38: Torque: found \"2 furlongs\"; expected a number, N·mm, or two with a dash between"
                                 + " them",
-                        "t.csv:4:1: Taper: is missing; expected it, or a design of the library");
+                        "t.csv:4:13: Motion: found \"rotatoin\"; expected one of filing, reaming, reciprocation,"
+                                + " rotation (perhaps \"rotation\")",
+                        "t.csv:5:1: Taper: is missing; expected it, or a design of the library");
         assertThat(read("size,taper,stock\n25,.04,1.5\n").faults())
                 .containsExactly("t.csv:2:8: Stock: found 1.5; expected a whole number from 0 to 1000000");
         assertThat(read("size,taper,length\n25,.04,900\n").faults())

@@ -1,14 +1,14 @@
 package org.taperwright.library.exchange.table;
 
-import java.io.ByteArrayInputStream;
-import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.taperwright.library.exchange.Bytes;
 import org.taperwright.library.exchange.FileFault;
 import org.taperwright.library.exchange.csv.CsvFormat;
+import org.taperwright.library.exchange.text.TextSource;
 import org.taperwright.mechanics.work.Progress;
 
 /** Reads tables from texts, for tests. */
@@ -16,22 +16,7 @@ final class Tables {
     private Tables() {}
 
     static TextSource source(byte[] bytes) {
-        return new TextSource() {
-            @Override
-            public String name() {
-                return "t.csv";
-            }
-
-            @Override
-            public long size() {
-                return bytes.length;
-            }
-
-            @Override
-            public InputStream open() {
-                return new ByteArrayInputStream(bytes);
-            }
-        };
+        return Bytes.source("t.csv", bytes);
     }
 
     static TextSource source(String text) {
