@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
@@ -11,6 +12,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
 import org.taperwright.mechanics.comparison.Dominance;
 import org.taperwright.mechanics.comparison.Metric;
@@ -179,26 +181,27 @@ final class MapPainting {
         g.draw(marker);
         double ring = RING - MARKER + size;
         Shape around = new Ellipse2D.Double(place.getX() - ring / 2, place.getY() - ring / 2, ring, ring);
-        switch (dominance) {
-            case CERTAINLY_UNDOMINATED -> {
-                g.setStroke(new BasicStroke(1.2f));
-                g.draw(around);
-            }
-            case POSSIBLY_UNDOMINATED -> {
-                g.setStroke(new BasicStroke(
-                        1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {3, 2.5f}, 0));
-                g.draw(around);
-            }
-            case DOMINATED -> {
-                // a hollow marker says it
-            }
-        }
+        ringed(dominance).ifPresent(stroke -> {
+            g.setStroke(stroke);
+            g.draw(around);
+        });
         if (chosen) {
             g.setStroke(new BasicStroke(1));
             g.setColor(Ink.accent());
             g.draw(new Rectangle2D.Double(
                     place.getX() - ring / 2 - 3, place.getY() - ring / 2 - 3, ring + 6, ring + 6));
         }
+    }
+
+    /** The ring's stroke; a hollow marker without one is dominated. */
+    private static Optional<Stroke> ringed(Dominance dominance) {
+        return switch (dominance) {
+            case CERTAINLY_UNDOMINATED -> Optional.of(new BasicStroke(1.2f));
+            case POSSIBLY_UNDOMINATED ->
+                Optional.of(new BasicStroke(
+                        1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {3, 2.5f}, 0));
+            case DOMINATED -> Optional.empty();
+        };
     }
 
     static Band band(Reading ratio) {
