@@ -12,6 +12,8 @@ import org.taperwright.command.input.FoundDesign;
 import org.taperwright.command.input.Shelf;
 import org.taperwright.command.print.ComparisonJson;
 import org.taperwright.command.print.ComparisonText;
+import org.taperwright.library.comparison.Keeping;
+import org.taperwright.library.comparison.KeptCheck;
 import org.taperwright.library.exchange.ReadThing;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.library.store.ThingKind;
@@ -95,16 +97,22 @@ final class Compare implements Callable<Integer> {
                 found, datum.or(() -> saved.map(comparison -> comparison.datum().value())));
         Comparison comparison = Comparisons.of(Designs.assessed(found), column);
         String title = saved.map(SavedComparison::name).orElse("Comparison");
-        Optional<ScoreBoard> board = Optional.of(ScoreBoard.of(comparison, weights()));
+        Optional<ScoreBoard> board = Optional.of(ScoreBoard.of(comparison, weights(saved)));
+        Optional<KeptCheck> kept = saved.flatMap(SavedComparison::kept)
+                .map(results -> Keeping.check(
+                        results, comparison, found.stream().map(FoundDesign::id).toList()));
         String text = given.json()
-                ? ComparisonJson.of(title, found, comparison, board)
-                : ComparisonText.of(title, comparison, board);
+                ? ComparisonJson.of(title, found, comparison, board, kept)
+                : ComparisonText.of(title, comparison, board, kept);
         spec.commandLine().getOut().print(text);
         return Main.DONE;
     }
 
-    private Weights weights() {
-        Weights all = purpose.map(Compare::purpose).orElse(Weights.NONE);
+    /** Those asked for, over a purpose's or those saved with the comparison. */
+    private Weights weights(Optional<SavedComparison> saved) {
+        Weights all = purpose.map(Compare::purpose)
+                .or(() -> saved.map(SavedComparison::weights))
+                .orElse(Weights.NONE);
         for (Map.Entry<String, Double> each : weights.entrySet()) {
             boolean counts =
                     Metrics.find(each.getKey()).filter(ScoreBoard::canCount).isPresent();

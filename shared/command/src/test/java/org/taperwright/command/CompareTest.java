@@ -4,7 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.taperwright.library.exchange.JsonForms;
+import org.taperwright.library.exchange.LibraryBundle;
+import org.taperwright.library.store.KeptResults;
+import org.taperwright.library.store.SavedComparison;
+import org.taperwright.mechanics.comparison.score.Weights;
+import org.taperwright.mechanics.design.ThingId;
 
 class CompareTest {
     @Test
@@ -96,6 +108,37 @@ class CompareTest {
         JsonNode other = json.get("designs").get(1);
         assertThat(other.get("gives").size() + other.get("takes").size()).isPositive();
         assertThat(other.get("dominance").asText()).isIn("certainly undominated", "possibly undominated", "dominated");
+    }
+
+    @Test
+    void aSavedComparisonIsScoredByItsOwnWeightsAndSaysWhetherKeptResultsWouldDiffer(@TempDir Path folder)
+            throws IOException {
+        ThingId fine = new ThingId("fine");
+        ThingId wide = new ThingId("wide");
+        KeptResults kept = new KeptResults(
+                "1",
+                List.of(new KeptResults.KeptDesign(fine, "0")),
+                List.of(new KeptResults.KeptRow("flexibility", List.of(1e-9))));
+        SavedComparison saved = new SavedComparison("Two", List.of(fine, wide), fine, "")
+                .weighed(new Weights(Map.of("flexibility", 2.0)))
+                .keeping(kept);
+        Path file = folder.resolve("two.json");
+        Files.writeString(
+                file,
+                JsonForms.write(new LibraryBundle(List.of(
+                        new LibraryBundle.Item(fine, org.taperwright.mechanics.design.Designs.standard(20, 0.02)),
+                        new LibraryBundle.Item(wide, org.taperwright.mechanics.design.Designs.standard(25, 0.02)),
+                        new LibraryBundle.Item(new ThingId("two"), saved)))));
+
+        Ran ran = Ran.with("compare", "--from", file.toString());
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out())
+                .contains("Score by your weights", "Kept results", "Kept with model 1; the present one is")
+                .contains("1 of 1 numbers differ now");
+        JsonNode json = Ran.with("compare", "--json", "--from", file.toString()).json();
+        assertThat(json.get("score").get("weights").get("flexibility").asDouble())
+                .isEqualTo(2);
+        assertThat(json.get("kept").get("changed").asInt()).isEqualTo(1);
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.taperwright.command.print;
 import java.util.List;
 import java.util.Optional;
 import org.taperwright.command.input.FoundDesign;
+import org.taperwright.library.comparison.KeptCheck;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.ComparisonCell;
@@ -19,7 +20,12 @@ public final class ComparisonJson {
     private ComparisonJson() {}
 
     /** Designs in the order compared; each metric's cells in the same order. */
-    public static String of(String title, List<FoundDesign> found, Comparison comparison, Optional<ScoreBoard> board) {
+    public static String of(
+            String title,
+            List<FoundDesign> found,
+            Comparison comparison,
+            Optional<ScoreBoard> board,
+            Optional<KeptCheck> kept) {
         ResultJson json = new ResultJson("taperwright/comparison-result", 2);
         JsonWriter out = json.out();
         json.bands();
@@ -44,6 +50,15 @@ public final class ComparisonJson {
         comparison.rows().forEach(row -> metric(row, json));
         out.endList();
         board.filter(scores -> !scores.weights().isEmpty()).ifPresent(scores -> ScoreJson.on(out, scores));
+        kept.ifPresent(check -> out.name("kept")
+                .beginObject(true)
+                .name("model")
+                .text(check.model())
+                .name("compared")
+                .number(check.compared())
+                .name("changed")
+                .number(check.changes().size())
+                .endObject());
         return json.finished();
     }
 

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import org.taperwright.command.table.Column;
 import org.taperwright.command.table.Table;
+import org.taperwright.library.comparison.KeptCheck;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.ComparisonCell;
 import org.taperwright.mechanics.comparison.ComparisonRow;
@@ -27,7 +28,7 @@ public final class ComparisonText {
     private ComparisonText() {}
 
     /** The comparison under a title, with scores where there are weights; the caution at the end. */
-    public static String of(String title, Comparison comparison, Optional<ScoreBoard> board) {
+    public static String of(String title, Comparison comparison, Optional<ScoreBoard> board, Optional<KeptCheck> kept) {
         Page page = new Page();
         page.title(title);
         page.table(designs(comparison));
@@ -62,6 +63,7 @@ public final class ComparisonText {
                     .ifPresent(each -> each.sentences().forEach(sentence -> page.line(head + sentence)));
         }
         board.filter(scores -> !scores.weights().isEmpty()).ifPresent(scores -> ScoreText.on(page, comparison, scores));
+        kept.ifPresent(check -> page.part("Kept results").line(check.words()));
         return page.finished();
     }
 
