@@ -5,13 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
-import java.util.Objects;
 import java.util.stream.IntStream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.JTree;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +20,7 @@ class JobTest {
 
     @Test
     void aTaperEditMovesTheDesignsNumbersAndTheComparisonAndIsTakenBack(Hands hands) {
-        open(hands, "Marram 25/.04");
+        LibraryTree.open(hands, "Marram 25/.04");
         JTable numbers = hands.find("design.numbers.table", JTable.class);
         hands.await("the moment to be computed", () -> row(numbers, MOMENT) >= 0);
         String before = figure(cell(hands, numbers, row(numbers, MOMENT), 1));
@@ -38,7 +36,7 @@ class JobTest {
         assertThat(number(after)).as("a thicker blade is stiffer").isGreaterThan(number(before));
         Screen.keep("taper-edited");
 
-        open(hands, "Six ways to make a 25/.04");
+        LibraryTree.open(hands, "Six ways to make a 25/.04");
         JTable comparison = hands.find("comparison.table", JTable.class);
         hands.await("the comparison to follow", () -> holds(comparison, after));
         Screen.keep("comparison-after-the-edit");
@@ -49,7 +47,7 @@ class JobTest {
 
     @Test
     void anInstrumentDraggedOntoTheSceneBecomesAStepAndIsTakenBack(Hands hands) {
-        open(hands, "Rotary, moderate curve");
+        LibraryTree.open(hands, "Rotary, moderate curve");
         JComponent scene = hands.find("sequence.scene", JComponent.class);
         hands.await("seven steps", () -> says(hands, "of 7"));
         hands.choose("Window", "Instruments");
@@ -68,31 +66,6 @@ class JobTest {
 
         hands.press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         hands.await("seven steps again", () -> says(hands, "of 7"));
-    }
-
-    private static void open(Hands hands, String name) {
-        JTree tree = hands.find("library.tree", JTree.class);
-        hands.await("the library to hold " + name, () -> treeRow(tree, name) >= 0);
-        Point at = hands.onEventThread(() -> {
-            int row = treeRow(tree, name);
-            tree.scrollRowToVisible(row);
-            Rectangle bounds = Objects.requireNonNull(tree.getRowBounds(row));
-            Point corner = tree.getLocationOnScreen();
-            return new Point(corner.x + bounds.x + 30, corner.y + bounds.y + bounds.height / 2);
-        });
-        hands.click(at);
-        hands.press(KeyEvent.VK_ENTER);
-    }
-
-    private static int treeRow(JTree tree, String name) {
-        return IntStream.range(0, tree.getRowCount())
-                .filter(row -> {
-                    Object value = tree.getPathForRow(row).getLastPathComponent();
-                    return tree.convertValueToText(value, false, false, true, row, false)
-                            .startsWith(name);
-                })
-                .findFirst()
-                .orElse(-1);
     }
 
     private static boolean says(Hands hands, String end) {

@@ -2,7 +2,9 @@ package org.taperwright.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.taperwright.command.input.BadInput;
@@ -10,11 +12,18 @@ import org.taperwright.command.input.FoundDesign;
 import org.taperwright.command.input.Shelf;
 import org.taperwright.command.print.ComparisonJson;
 import org.taperwright.command.print.ComparisonText;
+import org.taperwright.library.comparison.Keeping;
+import org.taperwright.library.comparison.KeptCheck;
 import org.taperwright.library.exchange.ReadThing;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.Comparisons;
+import org.taperwright.mechanics.comparison.Metric;
+import org.taperwright.mechanics.comparison.Metrics;
+import org.taperwright.mechanics.comparison.score.Purpose;
+import org.taperwright.mechanics.comparison.score.ScoreBoard;
+import org.taperwright.mechanics.comparison.score.Weights;
 import org.taperwright.mechanics.design.ThingId;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,8 +36,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "compare",
         description = {
-            "Sets two to six designs side by side: each metric's value and its ratio to the datum's, and which designs no "
-                    + "other beats in both flexibility and cutting.",
+            "Sets two to six designs side by side: each metric's value and its ratio to the datum's, which designs no "
+                    + "other beats in both flexibility and cutting, what each gives and takes, and with weights a score.",
             ""
         })
 final class Compare implements Callable<Integer> {
@@ -48,6 +57,21 @@ final class Compare implements Callable<Integer> {
                     "The design that ratios are taken against: its name, identifier or file. The first one unless "
                             + "given.")
     private Optional<String> datum = Optional.empty();
+
+    @Option(
+            names = "--weight",
+            paramLabel = "METRIC=NUMBER",
+            description =
+                    "How much a metric counts in the score, by its identifier (--json shows them). May be repeated.")
+    private Map<String, Double> weights = new TreeMap<>();
+
+    @Option(
+            names = "--purpose",
+            paramLabel = "NAME",
+            description =
+                    "Weights to begin with: narrow-curve, coronal-flaring, retreatment or teaching. A beginning, not a "
+                            + "recommendation.")
+    private Optional<String> purpose = Optional.empty();
 
     @Parameters(
             arity = "0..*",
@@ -73,9 +97,50 @@ final class Compare implements Callable<Integer> {
                 found, datum.or(() -> saved.map(comparison -> comparison.datum().value())));
         Comparison comparison = Comparisons.of(Designs.assessed(found), column);
         String title = saved.map(SavedComparison::name).orElse("Comparison");
-        String text = given.json() ? ComparisonJson.of(title, found, comparison) : ComparisonText.of(title, comparison);
+        Optional<ScoreBoard> board = Optional.of(ScoreBoard.of(comparison, weights(saved)));
+        Optional<KeptCheck> kept = saved.flatMap(SavedComparison::kept)
+                .map(results -> Keeping.check(
+                        results, comparison, found.stream().map(FoundDesign::id).toList()));
+        String text = given.json()
+                ? ComparisonJson.of(title, found, comparison, board, kept)
+                : ComparisonText.of(title, comparison, board, kept);
         spec.commandLine().getOut().print(text);
         return Main.DONE;
+    }
+
+    /** Those asked for, over a purpose's or those saved with the comparison. */
+    private Weights weights(Optional<SavedComparison> saved) {
+        Weights all = purpose.map(Compare::purpose)
+                .or(() -> saved.map(SavedComparison::weights))
+                .orElse(Weights.NONE);
+        for (Map.Entry<String, Double> each : weights.entrySet()) {
+            boolean counts =
+                    Metrics.find(each.getKey()).filter(ScoreBoard::canCount).isPresent();
+            if (!counts) {
+                throw BadInput.of(
+                        "--weight: \"" + each.getKey() + "\" is no metric that can count",
+                        "expected one of "
+                                + Metrics.all().stream()
+                                        .filter(ScoreBoard::canCount)
+                                        .map(Metric::id)
+                                        .collect(Collectors.joining(", ")));
+            }
+            if (!(each.getValue() >= 0) || each.getValue().isInfinite()) {
+                throw BadInput.of(
+                        "--weight: " + each.getKey() + " is " + each.getValue(), "expected a number not below zero");
+            }
+            all = all.with(each.getKey(), each.getValue());
+        }
+        return all;
+    }
+
+    private static Weights purpose(String name) {
+        return Purpose.find(name)
+                .map(Purpose::weights)
+                .orElseThrow(() -> BadInput.of(
+                        "--purpose: \"" + name + "\" is none",
+                        "expected one of "
+                                + Purpose.all().stream().map(Purpose::id).collect(Collectors.joining(", "))));
     }
 
     private static SavedComparison first(Shelf shelf) {

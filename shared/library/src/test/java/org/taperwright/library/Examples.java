@@ -11,10 +11,13 @@ import java.util.OptionalDouble;
 import org.taperwright.library.exchange.LibraryBundle;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.InstrumentFilter;
+import org.taperwright.library.store.KeptResults;
+import org.taperwright.library.store.MetricRows;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.library.store.SavedFilter;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.comparison.score.Weights;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.FluteStation;
 import org.taperwright.mechanics.design.Making;
@@ -254,6 +257,17 @@ public final class Examples {
     }
 
     public static SavedComparison comparison() {
+        return comparisonOfOld()
+                .weighed(new Weights(Map.of("flexibility", 2.0, "cutting", 1.5)))
+                .showing(new MetricRows(List.of("cutting", "flexibility"), List.of("helix-angle")))
+                .keeping(new KeptResults(
+                        "1",
+                        List.of(new KeptResults.KeptDesign(DESIGN_ID, "0123456789abcdef")),
+                        List.of(new KeptResults.KeptRow("flexibility", List.of(0.25)))));
+    }
+
+    /** As version 1 of the form had it. */
+    public static SavedComparison comparisonOfOld() {
         return new SavedComparison("Heron by itself", List.of(DESIGN_ID), DESIGN_ID, "Invented.");
     }
 

@@ -85,6 +85,6 @@ final class Renamed {
     }
 
     private static SavedComparison comparison(SavedComparison c, String name) {
-        return new SavedComparison(name, c.designs(), c.datum(), c.note());
+        return c.named(name);
     }
 }

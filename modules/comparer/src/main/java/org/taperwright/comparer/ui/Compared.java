@@ -2,6 +2,8 @@ package org.taperwright.comparer.ui;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.comparison.Comparison;
@@ -32,6 +34,20 @@ record Compared(
     /** Whether these are the inputs it came from. */
     boolean cameFrom(List<Member> otherMembers, ThingId otherDatum) {
         return members.equals(otherMembers) && datum.equals(otherDatum);
+    }
+
+    /** Some of the members for an overlay: without the table, whose columns are all of them. */
+    Compared only(Predicate<Member> wanted) {
+        List<Integer> kept = IntStream.range(0, members.size())
+                .filter(i -> wanted.test(members.get(i)))
+                .boxed()
+                .toList();
+        return new Compared(
+                kept.stream().map(members::get).toList(),
+                datum,
+                kept.stream().map(results::get).toList(),
+                kept.stream().map(bands::get).toList(),
+                Optional.empty());
     }
 
     /** The assessment of a member, if it could be computed. */

@@ -76,12 +76,10 @@ final class ComparisonEdits {
         if (trimmed.isEmpty() || trimmed.equals(comparison.name())) {
             return Optional.empty();
         }
-        return Optional.of(new Edit(
-                "Rename comparison to " + trimmed,
-                new SavedComparison(trimmed, comparison.designs(), comparison.datum(), comparison.note())));
+        return Optional.of(new Edit("Rename comparison to " + trimmed, comparison.named(trimmed)));
     }
 
     private static SavedComparison with(SavedComparison comparison, List<ThingId> designs, ThingId datum) {
-        return new SavedComparison(comparison.name(), designs, datum, comparison.note());
+        return comparison.of(designs, datum);
     }
 }

@@ -4,11 +4,15 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.event.ActionEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
@@ -19,7 +23,9 @@ import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.api.Subscription;
@@ -47,12 +53,23 @@ public final class ComparisonPanel extends JPanel {
     private final ComparisonHeader header;
     private final MemberStrip strip;
     private final transient List<Subscription> subscriptions = new ArrayList<>();
+    private final TableControls controls = new TableControls(
+            model::setView,
+            (name, rows) -> apply(comparison().map(saved -> new ComparisonEdits.Edit(name, saved.showing(rows)))));
+    private final WhatIfPane whatIf = new WhatIfPane(this::tryOut, this::keep);
+    private final transient TrialPath path = new TrialPath();
+    private transient Optional<Trial> trial = Optional.empty();
     private Optional<ThingId> shown = Optional.empty();
 
     /** Makes the panel on a desk. */
     public ComparisonPanel(Desk desk) {
         this.desk = desk;
-        figures = new ComparisonFigures(desk);
+        figures = new ComparisonFigures(
+                desk,
+                (name, weights) ->
+                        apply(comparison().map(saved -> new ComparisonEdits.Edit(name, saved.weighed(weights)))),
+                results -> apply(comparison()
+                        .map(saved -> new ComparisonEdits.Edit("Keep the results", saved.keeping(results)))));
         header = new ComparisonHeader(this::rename, this::makeDatum, this::askForDesigns);
         strip = new MemberStrip(new StripOrders());
         setName("comparisonPanel");
@@ -63,8 +80,20 @@ public final class ComparisonPanel extends JPanel {
         // a table brings a handler of its own, which would turn designs away
         table.setTransferHandler(
                 new DesignDrop(desk, this::take, () -> ComparisonData.of(model).tabbed()));
-        table.getSelectionModel()
-                .addListSelectionListener(event -> detail.show(table.selectedMetric(), table.selectedRatios()));
+        table.getSelectionModel().addListSelectionListener(event -> explain());
+        table.onKey("P", controls::pin);
+        table.onKey("H", controls::hideOrShow);
+        table.onKey("alt UP", () -> controls.move(-1));
+        table.onKey("alt DOWN", () -> controls.move(1));
+        table.onKey("ENTER", () -> table.selectedMetric().ifPresent(figures::showBehind));
+        table.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                if (event.getClickCount() == 2) {
+                    table.selectedMetric().ifPresent(figures::showBehind);
+                }
+            }
+        });
         CopyMenu.on(table, "Comparison", () -> ComparisonData.of(model));
     }
 
@@ -73,12 +102,14 @@ public final class ComparisonPanel extends JPanel {
         top.setOpaque(false);
         top.setBorder(Spacing.around(Spacing.NEAR, Spacing.NEAR));
         top.add(header, BorderLayout.NORTH);
-        top.add(strip, BorderLayout.SOUTH);
+        top.add(strip, BorderLayout.CENTER);
+        top.add(whatIf, BorderLayout.SOUTH);
         table.setPreferredScrollableViewportSize(new Dimension(320, 400));
         JScrollPane scroll = new JScrollPane(table);
         scroll.setColumnHeaderView(table.getTableHeader());
         scroll.setBorder(BorderFactory.createEmptyBorder());
         JPanel left = new JPanel(new BorderLayout());
+        left.add(controls, BorderLayout.NORTH);
         left.add(scroll, BorderLayout.CENTER);
         left.add(detail, BorderLayout.SOUTH);
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, figures);
@@ -145,29 +176,73 @@ public final class ComparisonPanel extends JPanel {
         Optional<ThingId> current = current();
         boolean another = !current.equals(shown);
         shown = current;
+        if (another) {
+            trial = Optional.empty();
+        }
         Optional<SavedComparison> comparison = comparison();
         cards.show(this, comparison.isPresent() ? FULL : EMPTY);
         comparison.ifPresent(saved -> show(saved, another));
     }
 
     private void show(SavedComparison comparison, boolean another) {
-        List<Member> members = Member.of(comparison, desk.snapshot());
-        header.show(comparison, members);
+        List<Member> saved = Member.of(comparison, desk.snapshot());
+        header.show(comparison, saved);
+        controls.show(saved, comparison.rows());
         SeriesLooks looks = SeriesLooks.of(desk.snapshot());
-        strip.show(comparison, members, looks::of);
+        strip.show(comparison, saved, looks::of);
+        trial = trial.filter(moved -> Trial.in(saved, moved).isPresent());
+        if (trial.isEmpty()) {
+            whatIf.show(saved, comparison.datum());
+            path.follow(trial, model.compared());
+        }
+        compute(comparison, another);
+    }
+
+    /** Computes the comparison as saved, or with the design that is being tried in its place. */
+    private void compute(SavedComparison comparison, boolean another) {
+        List<Member> saved = Member.of(comparison, desk.snapshot());
+        List<Member> members = trial.flatMap(moved -> Trial.in(saved, moved)).orElse(saved);
         boolean current = model.compared()
                 .filter(compared -> compared.cameFrom(members, comparison.datum()))
                 .isPresent();
         if (current) {
             outdated(false);
+            model.compared().ifPresent(this::show);
         } else {
             outdated(true);
+            Optional<Trial> asked = trial;
             desk.compute(
                     this,
                     "Comparing " + comparison.name(),
                     ComparisonWork.after(another ? Optional.empty() : model.compared(), members, comparison.datum()),
-                    this::deliver);
+                    outcome -> deliver(outcome, asked));
         }
+    }
+
+    private void tryOut(Optional<Trial> moved) {
+        path.follow(moved, model.compared());
+        trial = moved;
+        comparison().ifPresent(saved -> compute(saved, false));
+    }
+
+    /** Puts what is tried into the library as a new design, and compares it too where there is room: one edit. */
+    private void keep(Trial kept) {
+        Optional<SavedComparison> comparison = comparison();
+        Optional<ThingId> id = current();
+        if (comparison.isEmpty() || id.isEmpty()) {
+            return;
+        }
+        ThingId fresh = ThingId.fresh();
+        List<Change> changes = new ArrayList<>(List.of(new Change.Put(fresh, kept.kept())));
+        if (comparison.get().designs().size() < ComparisonEdits.MOST) {
+            List<ThingId> designs = new ArrayList<>(comparison.get().designs());
+            designs.add(fresh);
+            changes.add(new Change.Put(
+                    id.get(), comparison.get().of(designs, comparison.get().datum())));
+        }
+        trial = Optional.empty();
+        whatIf.forget();
+        desk.edit("Keep " + kept.kept().name(), changes);
     }
 
     private void outdated(boolean outdated) {
@@ -177,8 +252,9 @@ public final class ComparisonPanel extends JPanel {
         table.repaint();
     }
 
-    private void deliver(Outcome<Compared> outcome) {
+    private void deliver(Outcome<Compared> outcome, Optional<Trial> asked) {
         if (outcome instanceof Outcome.Current<Compared> current) {
+            asked.ifPresent(moved -> path.add(current.value(), moved.id()));
             show(current.value());
             outdated(false);
         } else if (outcome instanceof Outcome.Outdated<Compared> earlier) {
@@ -196,8 +272,33 @@ public final class ComparisonPanel extends JPanel {
                 compared.members().stream().map(member -> looks.of(member.id())).toList();
         table.setLooks(each);
         model.show(compared);
-        figures.show(compared, each);
-        detail.show(table.selectedMetric(), table.selectedRatios());
+        comparison()
+                .ifPresent(saved ->
+                        figures.show(compared, each, saved, Member.of(saved, desk.snapshot()), trial.isPresent()));
+        figures.showPath(path.ratios(), trial.map(moved -> looks.of(moved.id())).orElse(new SeriesLook(0)));
+        explain();
+    }
+
+    /** Explains the selected metric and lets it be pinned or hidden. */
+    private void explain() {
+        Optional<Metric> metric = table.selectedMetric();
+        controls.select(metric);
+        detail.show(metric, table.selectedRatios(), inputs());
+    }
+
+    private String inputs() {
+        return "each design's definition (the table can show it); of its alloy, "
+                + model.compared().stream()
+                        .flatMap(compared -> IntStream.range(
+                                        0, compared.members().size())
+                                .mapToObj(compared::assessment)
+                                .flatMap(Optional::stream))
+                        .map(assessment -> assessment.alloy().label() + " (E "
+                                + Shown.number(assessment.alloy().youngMpa()) + " MPa, yield "
+                                + Shown.number(assessment.alloy().yieldMpa()) + " MPa)")
+                        .distinct()
+                        .collect(Collectors.joining(", "))
+                + ". Enter shows the curve along the blade.";
     }
 
     private void apply(Optional<ComparisonEdits.Edit> edit) {
@@ -220,21 +321,36 @@ public final class ComparisonPanel extends JPanel {
                         DesignChooser.ask(this, "Designs to add", desk.snapshot(), new HashSet<>(saved.designs()))));
     }
 
-    /** Adds designs to the comparison shown, or begins a new one with them when none is. */
+    /**
+     * Adds designs to the comparison shown, or begins a new one with them when none is; those new to the library go into it by
+     * the same edit.
+     */
     void take(List<Member> members) {
         Optional<SavedComparison> comparison = comparison();
         if (comparison.isPresent()) {
-            apply(ComparisonEdits.add(comparison.get(), members));
+            ThingId id = current().orElseThrow();
+            ComparisonEdits.add(comparison.get(), members)
+                    .ifPresent(edit -> edit(edit.name(), id, edit.after(), members));
         } else if (members.size() >= ComparisonEdits.LEAST) {
             ThingId id = ThingId.fresh();
             List<ThingId> designs =
                     members.stream().limit(ComparisonEdits.MOST).map(Member::id).toList();
             String name = members.get(0).name() + " and others";
-            desk.edit(
-                    "New comparison " + name,
-                    List.of(new Change.Put(id, new SavedComparison(name, designs, designs.get(0), ""))));
+            edit("New comparison " + name, id, new SavedComparison(name, designs, designs.get(0), ""), members);
             desk.select(id);
         }
+    }
+
+    private void edit(String name, ThingId id, SavedComparison after, List<Member> members) {
+        List<Change> changes = new ArrayList<>();
+        for (Member member : members) {
+            boolean isNew = desk.snapshot().entry(member.id()).isEmpty();
+            if (isNew && after.designs().contains(member.id())) {
+                member.design().ifPresent(design -> changes.add(new Change.Put(member.id(), design)));
+            }
+        }
+        changes.add(new Change.Put(id, after));
+        desk.edit(name, changes);
     }
 
     private final class StripOrders implements MemberStrip.Orders {

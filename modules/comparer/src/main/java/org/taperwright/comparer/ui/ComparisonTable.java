@@ -2,12 +2,15 @@ package org.taperwright.comparer.ui;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.event.ActionEvent;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javax.swing.AbstractAction;
 import javax.swing.JLabel;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.event.TableModelEvent;
 import javax.swing.table.TableCellRenderer;
@@ -25,6 +28,7 @@ final class ComparisonTable extends JTable {
     private final transient MetricNameRenderer names;
     private final transient MemberHeaderRenderer heads;
     private transient List<SeriesLook> looks = List.of();
+    private transient Optional<Metric> chosen = Optional.empty();
 
     ComparisonTable(ComparisonTableModel model) {
         super(model);
@@ -35,6 +39,8 @@ final class ComparisonTable extends JTable {
         setName("comparison.table");
         getAccessibleContext().setAccessibleName("Metrics of the designs compared");
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        getSelectionModel()
+                .addListSelectionListener(event -> selectedMetric().ifPresent(metric -> chosen = Optional.of(metric)));
         setShowGrid(false);
         setIntercellSpacing(new Dimension(0, 0));
         setFillsViewportHeight(true);
@@ -57,6 +63,26 @@ final class ComparisonTable extends JTable {
         return member >= 0 && member < looks.size() ? looks.get(member) : new SeriesLook(0);
     }
 
+    /** Does something on a key while the table has the focus. */
+    void onKey(String stroke, Runnable action) {
+        getInputMap().put(KeyStroke.getKeyStroke(stroke), stroke);
+        getActionMap().put(stroke, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                action.run();
+            }
+        });
+    }
+
+    /** Selects a metric's row, where it is shown. */
+    void selectMetric(Metric metric) {
+        for (int row = 0; row < getRowCount(); row++) {
+            if (metrics.metric(row).equals(Optional.of(metric))) {
+                setRowSelectionInterval(row, row);
+            }
+        }
+    }
+
     /** The metric of the selected row. */
     Optional<Metric> selectedMetric() {
         return getSelectedRow() < 0 ? Optional.empty() : metrics.metric(getSelectedRow());
@@ -69,14 +95,12 @@ final class ComparisonTable extends JTable {
 
     @Override
     public void tableChanged(TableModelEvent event) {
-        int selected = getSelectedRow();
+        Optional<Metric> selected = chosen;
         super.tableChanged(event);
         if (cells != null) {
             fitColumns();
             fitRows();
-            if (selected >= 0 && selected < getRowCount()) {
-                setRowSelectionInterval(selected, selected);
-            }
+            selected.ifPresent(this::selectMetric);
         }
     }
 
@@ -141,6 +165,9 @@ final class ComparisonTable extends JTable {
         int column = columnAtPoint(event.getPoint());
         if (row < 0 || column < 0) {
             return null;
+        }
+        if (metrics.row(row) instanceof TableRow.DefinitionLine) {
+            return getColumnName(column) + ": " + getValueAt(row, column);
         }
         return metrics.metric(row).map(metric -> tip(metric, row, column)).orElse(null);
     }

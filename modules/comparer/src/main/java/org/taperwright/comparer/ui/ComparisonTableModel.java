@@ -20,19 +20,28 @@ final class ComparisonTableModel extends AbstractTableModel {
     private List<TableRow> rows = List.of();
     private List<List<CellText>> cells = List.of();
     private RatioScale scale = new RatioScale(2);
+    private TableView view = TableView.USUAL;
 
     /** Shows a result. */
     void show(Compared newCompared) {
         int columnsBefore = getColumnCount();
         compared = Optional.of(newCompared);
         Optional<Comparison> table = newCompared.comparison();
-        rows = table.map(TableRow::of).orElse(List.of());
+        rows = TableRows.of(newCompared, view);
         scale = table.map(RatioScale::of).orElse(new RatioScale(2));
         cells = rows.stream().map(row -> texts(newCompared, row)).toList();
         if (columnsBefore == getColumnCount()) {
             fireTableDataChanged();
         } else {
             fireTableStructureChanged();
+        }
+    }
+
+    /** Lays the rows out in another way. */
+    void setView(TableView newView) {
+        if (!newView.equals(view)) {
+            view = newView;
+            compared.ifPresent(this::show);
         }
     }
 
@@ -99,7 +108,10 @@ final class ComparisonTableModel extends AbstractTableModel {
                     ? line.row().metric().label()
                     : cells.get(row).get(column - LEADING);
         }
-        return column == 0 ? ((TableRow.GroupHeading) rows.get(row)).group().label() : "";
+        if (rows.get(row) instanceof TableRow.DefinitionLine line) {
+            return column < LEADING ? line.row().label() : line.row().values().get(column - LEADING);
+        }
+        return column == 0 ? ((TableRow.GroupHeading) rows.get(row)).label() : "";
     }
 
     /** Which way a metric is wanted, in a word; empty when neither is. */

@@ -10,12 +10,13 @@ import javax.swing.JComponent;
 import javax.swing.TransferHandler;
 import org.jspecify.annotations.Nullable;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.api.ThingTransfer;
 
-/** Takes designs dropped or pasted; of an instrument, the library design it was taken from. */
+/** Takes designs dropped or pasted; of an instrument, the library design it was taken from, or its own. */
 final class DesignDrop extends TransferHandler {
     private final transient Desk desk;
     private final transient Consumer<List<Member>> take;
@@ -63,11 +64,16 @@ final class DesignDrop extends TransferHandler {
         return true;
     }
 
+    /** The library's design; of a catalogue entry the one it was taken from, or else a copy of its own, new to the library. */
     private Optional<Member> member(ThingId id) {
-        ThingId design = desk.snapshot()
-                .thing(id, Instrument.class)
-                .flatMap(Instrument::designId)
-                .orElse(id);
-        return desk.snapshot().thing(design, Design.class).map(found -> new Member(design, Optional.of(found)));
+        Optional<Instrument> instrument = desk.snapshot().thing(id, Instrument.class);
+        ThingId design = instrument.flatMap(Instrument::designId).orElse(id);
+        return desk.snapshot()
+                .thing(design, Design.class)
+                .map(found -> new Member(design, Optional.of(found)))
+                .or(() -> instrument.map(entry -> new Member(
+                        ThingId.fresh(),
+                        Optional.of(
+                                Designs.with(entry.design()).name(entry.name()).design()))));
     }
 }

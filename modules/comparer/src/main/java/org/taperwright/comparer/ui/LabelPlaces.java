@@ -39,21 +39,33 @@ final class LabelPlaces {
                 candidates.add(beside(point, 2 * Math.PI * i / DIRECTIONS, distance, width, height));
             }
         }
-        candidates.addAll(anywhere(point, width, height));
-        Rectangle2D best = candidates.get(0);
-        double least = Double.POSITIVE_INFINITY;
-        for (Rectangle2D candidate : candidates) {
-            double covered = covered(candidate);
-            if (covered < least) {
-                least = covered;
-                best = candidate;
-            }
-            if (covered == 0) {
-                break;
-            }
+        Best best = new Best();
+        if (!best.look(candidates)) {
+            best.look(anywhere(point, width, height));
         }
-        taken.add(best);
-        return best;
+        taken.add(best.place);
+        return best.place;
+    }
+
+    /** The place that covers least of all looked at. */
+    private final class Best {
+        private Rectangle2D place = new Rectangle2D.Double();
+        private double least = Double.POSITIVE_INFINITY;
+
+        /** Looks at places in turn; whether one of them covers nothing. */
+        boolean look(List<Rectangle2D> candidates) {
+            for (Rectangle2D candidate : candidates) {
+                double covered = covered(candidate);
+                if (covered < least) {
+                    least = covered;
+                    place = candidate;
+                }
+                if (covered == 0) {
+                    return true;
+                }
+            }
+            return false;
+        }
     }
 
     /** Places all over the figure, the nearest to a point first: for labels that find no room beside it. */

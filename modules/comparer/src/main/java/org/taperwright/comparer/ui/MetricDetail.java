@@ -23,18 +23,19 @@ final class MetricDetail extends JPanel {
         text.setName("comparison.detail.text");
         add(heading, BorderLayout.NORTH);
         add(text, BorderLayout.CENTER);
-        show(Optional.empty(), "");
+        show(Optional.empty(), "", "");
     }
 
     /**
      * Explains a metric, or says how to choose one.
      *
      * @param ratios the ratios to the datum with their bands in words; empty where there is none
+     * @param inputs what it was computed from, in words
      */
-    void show(Optional<Metric> metric, String ratios) {
+    void show(Optional<Metric> metric, String ratios, String inputs) {
         heading.setText(metric.map(MetricDetail::title).orElse("Where a number comes from"));
         String line = ratios.isEmpty() ? "" : "\nRatios to the datum, 5 to 95 % in brackets: " + ratios + ".";
-        text.setText(metric.map(chosen -> explanation(chosen) + line)
+        text.setText(metric.map(chosen -> explanation(chosen) + "\nInputs: " + inputs + line)
                 .orElse(
                         "Select a row to read what it means, its formula and its source. A line over a bar's end spans 5 to 95 % "
                                 + "of the ratio; what two designs share cancels in it."));

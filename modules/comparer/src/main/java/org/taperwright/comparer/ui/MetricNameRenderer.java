@@ -35,7 +35,7 @@ final class MetricNameRenderer extends JPanel implements TableCellRenderer {
         name = String.valueOf(value);
         beneath = metric.map(MetricNameRenderer::particulars).orElse("");
         selected = isSelected;
-        setFont(metric.isPresent() ? table.getFont() : Ink.headingFont());
+        setFont(model.row(row) instanceof TableRow.GroupHeading ? Ink.headingFont() : table.getFont());
         setBackground(isSelected ? table.getSelectionBackground() : table.getBackground());
         setForeground(isSelected ? table.getSelectionForeground() : table.getForeground());
         getAccessibleContext().setAccessibleName(beneath.isEmpty() ? name : name + ", " + beneath);

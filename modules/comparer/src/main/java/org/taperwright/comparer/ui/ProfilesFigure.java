@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javax.swing.JPanel;
 import org.taperwright.mechanics.bench.spread.TwistingSpread;
+import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.properties.ProfilePoint;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.workbench.ui.ChoiceField;
@@ -63,6 +64,24 @@ final class ProfilesFigure extends JPanel {
     void show(Compared newCompared, List<SeriesLook> newLooks) {
         compared = Optional.of(newCompared);
         looks = newLooks;
+        draw();
+    }
+
+    /** Shows the quantity along the blade that a metric comes from. */
+    void showBehind(Metric metric) {
+        quantity = QUANTITIES.get(
+                switch (metric.id()) {
+                    case "core-share" -> 4;
+                    case "chip-space", "flute-room-filled" -> 5;
+                    case "helix-angle", "normal-rake", "flutes-per-mm" -> 6;
+                    default ->
+                        switch (metric.group()) {
+                            case FLEXIBILITY -> 1;
+                            case TORSION -> metric.id().equals("torsional-stiffness") ? 2 : 3;
+                            case CUTTING, FATIGUE, GUIDANCE -> 0;
+                        };
+                });
+        choice.setValue(quantity);
         draw();
     }
 

@@ -1,66 +1,111 @@
 package org.taperwright.comparer.ui;
 
-import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
-import java.awt.Shape;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
+import java.awt.Point;
+import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import org.taperwright.mechanics.quantity.Band;
+import org.jspecify.annotations.Nullable;
+import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.workbench.ui.CopyMenu;
 import org.taperwright.workbench.ui.DataTable;
 import org.taperwright.workbench.ui.Drawing;
 import org.taperwright.workbench.ui.Ink;
+import org.taperwright.workbench.ui.SeriesLook;
 import org.taperwright.workbench.ui.Spacing;
 
 /**
- * The map of flexibility against cutting, both as ratios to the datum on logarithmic axes, with lines over the 5 to 95 % bands
- * of both. A design that no other
- * dominates has a filled marker within a ring and the word beside its name; the others have hollow markers.
+ * The map of two metrics against each other, both as ratios to the datum on logarithmic axes, with lines over the 5 to 95 %
+ * bands of both, catalogue entries pale behind. A design that surely no other dominates has a filled marker within a ring, one
+ * that possibly none does a hollow marker within a dashed ring, both with the words beside; the others are hollow. Drag to move,
+ * wheel or + and - to magnify, 0 to see everything; click or Enter opens a design.
  */
 final class TradeOffMap extends Drawing {
-    private static final double MARKER = 9;
-    private static final double RING = 17;
-    /** Widest label, as a share of the map's width. */
-    private static final double WIDEST_LABEL = 0.7;
-
     /** Bands that reach farther than this are cut off by the axes. */
     private static final double FARTHEST_BAND = 4;
 
-    private static final double BAND_OPACITY = 0.55;
+    private static final double REACH = 10;
+    private static final double CLOUD_REACH = 4;
 
+    private final transient CloudImage cloudImage = new CloudImage();
     private transient List<MapPoint> points = List.of();
+    private transient MapAxes axes = MapAxes.USUAL;
+    private transient MapView view = MapView.WHOLE;
+    private transient List<Cloud.Entry> cloud = List.of();
+    private transient List<Point2D> cloudRatios = List.of();
+    private transient List<Point2D> path = List.of();
+    private transient SeriesLook pathLook = new SeriesLook(0);
+    private transient Consumer<ThingId> open = id -> {};
+    private int chosen = -1;
     private String nothing = "";
     private String remark = "";
 
     TradeOffMap() {
         super("comparison.map", "Map of flexibility against cutting, ratios to the datum");
         setPreferredSize(new Dimension(360, 320));
-        CopyMenu.on(this, "Flexibility against cutting", this::numbers);
-        setToolTipText(
-                "<html>Both as ratios to the datum, on logarithmic axes; further up and to the right is more of "
-                        + "both; lines: 5 to 95 % of the ratios.<br>Undominated (ringed, filled): no other is at least as good in both and better in one.");
+        CopyMenu.on(this, "Map of the comparison", this::numbers);
+        setToolTipText("");
+        new MapGestures(this);
     }
 
-    /** Shows points. */
-    void show(List<MapPoint> newPoints) {
+    /** Receives the thing that a person opens. */
+    void onOpen(Consumer<ThingId> listener) {
+        open = listener;
+    }
+
+    /** Shows points on axes. */
+    void show(List<MapPoint> newPoints, MapAxes newAxes) {
+        if (!axes.across().equals(newAxes.across()) || !axes.up().equals(newAxes.up())) {
+            view = MapView.WHOLE;
+        }
         points = List.copyOf(newPoints);
-        nothing = "No ratios: the datum cannot be computed.";
+        axes = newAxes;
+        nothing = "No ratios: the datum cannot be computed, or has none of these.";
         getAccessibleContext()
-                .setAccessibleDescription(points.stream()
-                        .map(point -> point.words() + ": flexibility " + words(point.flexibility()) + ", cutting "
-                                + words(point.cutting()))
-                        .collect(Collectors.joining("; ")));
+                .setAccessibleName("Map of " + axes.across().label() + " against "
+                        + axes.up().label() + ", ratios to the datum");
+        getAccessibleContext()
+                .setAccessibleDescription(points.stream().map(this::reading).collect(Collectors.joining("; ")));
         repaint();
+    }
+
+    /** Shows catalogue entries behind, by their ratios to the datum. */
+    void showCloud(Cloud newCloud, double acrossDatum, double upDatum) {
+        List<Cloud.Entry> entries = new ArrayList<>();
+        List<Point2D> ratios = new ArrayList<>();
+        for (Cloud.Entry entry : newCloud.entries()) {
+            double across = entry.ratio(axes.across(), acrossDatum);
+            double up = entry.ratio(axes.up(), upDatum);
+            if (across > 0 && up > 0) {
+                entries.add(entry);
+                ratios.add(new Point2D.Double(across, up));
+            }
+        }
+        cloud = List.copyOf(entries);
+        cloudRatios = List.copyOf(ratios);
+        repaint();
+    }
+
+    /** Shows where a design has been while a parameter was moved; nothing for an empty path. */
+    void showPath(List<Point2D> ratios, SeriesLook look) {
+        path = List.copyOf(ratios);
+        pathLook = look;
+        repaint();
+    }
+
+    /** What is traced. */
+    List<Point2D> path() {
+        return path;
     }
 
     /** A word in the corner, such as "outdated". */
@@ -69,37 +114,71 @@ final class TradeOffMap extends Drawing {
         repaint();
     }
 
+    MapView view() {
+        return view;
+    }
+
+    void setView(MapView newView) {
+        view = newView;
+        repaint();
+    }
+
+    /** Chooses the next or the previous design, for opening by the keyboard. */
+    void choose(int step) {
+        if (!points.isEmpty()) {
+            chosen = Math.floorMod(chosen < 0 && step < 0 ? 0 : chosen + step, points.size());
+            repaint();
+        }
+    }
+
+    /** Opens the chosen design. */
+    void openChosen() {
+        if (chosen >= 0 && chosen < points.size()) {
+            open.accept(points.get(chosen).id());
+        }
+    }
+
+    /** Opens what stands at a place. */
+    void openAt(Point place) {
+        thingAt(place).ifPresent(open);
+    }
+
     private DataTable numbers() {
+        String across = axes.across().label();
+        String up = axes.up().label();
         return new DataTable(
                 List.of(
                         "design",
-                        "flexibility, ratio to datum",
-                        "flexibility, low",
-                        "flexibility, high",
-                        "cutting, ratio to datum",
-                        "cutting, low",
-                        "cutting, high",
-                        "undominated"),
+                        across + ", ratio to datum",
+                        across + ", low",
+                        across + ", high",
+                        up + ", ratio to datum",
+                        up + ", low",
+                        up + ", high",
+                        "trade-off"),
                 points.stream()
                         .map(point -> List.of(
                                 point.name(),
-                                Double.toString(point.flexibility().value()),
-                                Double.toString(band(point.flexibility()).low()),
-                                Double.toString(band(point.flexibility()).high()),
-                                Double.toString(point.cutting().value()),
-                                Double.toString(band(point.cutting()).low()),
-                                Double.toString(band(point.cutting()).high()),
-                                point.undominated() ? "yes" : "no"))
+                                Double.toString(point.across().value()),
+                                Double.toString(MapPainting.band(point.across()).low()),
+                                Double.toString(MapPainting.band(point.across()).high()),
+                                Double.toString(point.up().value()),
+                                Double.toString(MapPainting.band(point.up()).low()),
+                                Double.toString(MapPainting.band(point.up()).high()),
+                                point.place()
+                                        .map(place -> place.dominance().words())
+                                        .orElse("")))
                         .toList());
+    }
+
+    private String reading(MapPoint point) {
+        return point.words() + ": " + axes.across().label() + " " + words(point.across()) + ", "
+                + axes.up().label() + " " + words(point.up());
     }
 
     private static String words(Reading ratio) {
         return Shown.number(ratio.value())
                 + ratio.band().map(band -> " (" + Shown.band(band) + ")").orElse("");
-    }
-
-    private static Band band(Reading ratio) {
-        return ratio.band().orElseGet(() -> new Band(ratio.value(), ratio.value()));
     }
 
     /** The axis that holds ratios and, as far as it may, their bands. */
@@ -109,9 +188,27 @@ final class TradeOffMap extends Drawing {
             double nearest = ratio.value() / FARTHEST_BAND;
             return DoubleStream.of(
                     ratio.value(),
-                    Math.max(nearest, band(ratio).low()),
-                    Math.min(farthest, band(ratio).high()));
+                    Math.max(nearest, MapPainting.band(ratio).low()),
+                    Math.min(farthest, MapPainting.band(ratio).high()));
         }));
+    }
+
+    /** The area between the axes. */
+    Rectangle2D area() {
+        FontMetrics metrics = getFontMetrics(Ink.smallFont());
+        int left = 2 * Spacing.NEAR + metrics.getHeight() + metrics.stringWidth("0.00");
+        int bottom = 2 * metrics.getHeight() + Spacing.APART;
+        return new Rectangle2D.Double(
+                left,
+                Spacing.APART,
+                Math.max(1, getWidth() - left - Spacing.APART),
+                Math.max(1, getHeight() - bottom - Spacing.APART));
+    }
+
+    private MapFrame frame() {
+        LogAxis across = axis(points.stream().map(MapPoint::across).toList());
+        LogAxis up = axis(points.stream().map(MapPoint::up).toList());
+        return new MapFrame(area(), view.seen(across, true), view.seen(up, false));
     }
 
     @Override
@@ -123,127 +220,74 @@ final class TradeOffMap extends Drawing {
             g.drawString(nothing, Spacing.APART, Spacing.APART + metrics.getAscent());
             return;
         }
-        int left = 2 * Spacing.NEAR + metrics.getHeight() + metrics.stringWidth("0.00");
-        int bottom = 2 * metrics.getHeight() + Spacing.APART;
-        Rectangle2D area = new Rectangle2D.Double(
-                left,
-                Spacing.APART,
-                Math.max(1, getWidth() - left - Spacing.APART),
-                Math.max(1, getHeight() - bottom - Spacing.APART));
-        LogAxis across = axis(points.stream().map(MapPoint::flexibility).toList());
-        LogAxis up = axis(points.stream().map(MapPoint::cutting).toList());
-        axes(g, area, across, up);
-        List<Point2D> places = points.stream()
-                .map(point -> (Point2D) new Point2D.Double(
-                        area.getX() + across.share(point.flexibility().value()) * area.getWidth(),
-                        area.getMaxY() - up.share(point.cutting().value()) * area.getHeight()))
-                .toList();
-        for (int i = 0; i < points.size(); i++) {
-            bands(g, area, across, up, points.get(i), places.get(i));
+        MapFrame frame = frame();
+        cloudImage.draw(g, cloudRatios, frame);
+        new MapPainting(g, frame).axes(axes, getHeight());
+        Graphics2D inside = (Graphics2D) g.create();
+        inside.clip(frame.area());
+        MapPainting painting = new MapPainting(inside, frame);
+        points.forEach(painting::bands);
+        if (path.size() > 1) {
+            painting.path(path, pathLook);
         }
-        labels(g, area, places);
+        painting.labels(this, points);
         for (int i = 0; i < points.size(); i++) {
-            marker(g, points.get(i), places.get(i));
+            painting.marker(points.get(i), i == chosen && isFocusOwner());
         }
+        inside.dispose();
         g.setColor(Ink.unusual());
-        g.drawString(remark, (float) area.getMaxX() - metrics.stringWidth(remark), (float) area.getY() - 3);
-    }
-
-    private void axes(Graphics2D g, Rectangle2D area, LogAxis across, LogAxis up) {
-        FontMetrics metrics = g.getFontMetrics();
-        for (double tick : across.ticks(area.getWidth(), metrics.stringWidth("0.00") + Spacing.NEAR)) {
-            double x = area.getX() + across.share(tick) * area.getWidth();
-            rule(g, new Line2D.Double(x, area.getY(), x, area.getMaxY()), tick == 1);
-            String text = LogAxis.words(tick);
-            g.drawString(
-                    text,
-                    (float) (x - metrics.stringWidth(text) / 2.0),
-                    (float) area.getMaxY() + Spacing.TIGHT + metrics.getAscent());
-        }
-        for (double tick : up.ticks(area.getHeight(), metrics.getHeight())) {
-            double y = area.getMaxY() - up.share(tick) * area.getHeight();
-            rule(g, new Line2D.Double(area.getX(), y, area.getMaxX(), y), tick == 1);
-            String text = LogAxis.words(tick);
-            g.drawString(text, (float) area.getX() - Spacing.TIGHT - metrics.stringWidth(text), (float)
-                    (y + metrics.getAscent() / 2.0 - 1));
-        }
-        g.setColor(Ink.text());
-        centred(g, "Flexibility, ratio to datum", area.getCenterX(), getHeight() - Spacing.NEAR);
-        AffineTransform upright = g.getTransform();
-        g.rotate(-Math.PI / 2);
-        centred(g, "Cutting index, ratio to datum", -area.getCenterY(), Spacing.TIGHT + metrics.getAscent());
-        g.setTransform(upright);
-    }
-
-    private static void rule(Graphics2D g, Line2D line, boolean atDatum) {
-        g.setStroke(new BasicStroke(atDatum ? 1.2f : 0.7f));
-        g.setColor(atDatum ? Ink.mix(Ink.text(), Ink.paper(), 0.5) : Ink.grid());
-        g.draw(line);
-        g.setColor(Ink.quiet());
-    }
-
-    private static void centred(Graphics2D g, String text, double x, double y) {
-        g.drawString(text, (float) (x - g.getFontMetrics().stringWidth(text) / 2.0), (float) y);
-    }
-
-    private void labels(Graphics2D g, Rectangle2D area, List<Point2D> places) {
-        FontMetrics metrics = g.getFontMetrics();
-        LabelPlaces room = new LabelPlaces(area, places, RING / 2 + 1);
-        for (int i = 0; i < points.size(); i++) {
-            String name = ShortText.cut(this, metrics, points.get(i).name(), area.getWidth() * WIDEST_LABEL);
-            String role = points.get(i).role();
-            double width = Math.max(metrics.stringWidth(name), metrics.stringWidth(role));
-            int lines = role.isEmpty() ? 1 : 2;
-            Rectangle2D label = room.place(places.get(i), width, lines * metrics.getHeight());
-            leader(g, places.get(i), label);
-            g.setColor(points.get(i).look().colour());
-            float baseline = (float) label.getY() + metrics.getAscent();
-            g.drawString(name, (float) label.getX(), baseline);
-            g.drawString(role, (float) label.getX(), baseline + metrics.getHeight());
-        }
-    }
-
-    /** A thin line from a point to its label where the label could not stand right beside it. */
-    private static void leader(Graphics2D g, Point2D point, Rectangle2D label) {
-        double x = Math.max(label.getX(), Math.min(label.getMaxX(), point.getX()));
-        double y = Math.max(label.getY(), Math.min(label.getMaxY(), point.getY()));
-        if (point.distance(x, y) > RING) {
+        g.drawString(
+                remark,
+                (float) frame.area().getMaxX() - metrics.stringWidth(remark),
+                (float) frame.area().getY() - 3);
+        if (!cloud.isEmpty()) {
             g.setColor(Ink.quiet());
-            g.setStroke(new BasicStroke(0.7f));
-            g.draw(new Line2D.Double(point.getX(), point.getY(), x, y));
+            g.drawString(
+                    "pale: " + cloud.size() + " catalogue entries",
+                    (float) frame.area().getX(),
+                    (float) frame.area().getY() - 3);
         }
     }
 
-    /** Thin lines over the bands of both ratios, through the marker. */
-    private static void bands(
-            Graphics2D g, Rectangle2D area, LogAxis across, LogAxis up, MapPoint point, Point2D place) {
-        Band flexibility = band(point.flexibility());
-        Band cutting = band(point.cutting());
-        double left = area.getX() + held(across.share(flexibility.low())) * area.getWidth();
-        double right = area.getX() + held(across.share(flexibility.high())) * area.getWidth();
-        double bottom = area.getMaxY() - held(up.share(cutting.low())) * area.getHeight();
-        double top = area.getMaxY() - held(up.share(cutting.high())) * area.getHeight();
-        g.setColor(Ink.translucent(point.look().colour(), BAND_OPACITY));
-        g.setStroke(new BasicStroke(1.4f));
-        g.draw(new Line2D.Double(left, place.getY(), right, place.getY()));
-        g.draw(new Line2D.Double(place.getX(), bottom, place.getX(), top));
+    private Optional<MapPoint> pointAt(Point place) {
+        MapFrame frame = frame();
+        return points.stream()
+                .filter(point ->
+                        frame.at(point.across().value(), point.up().value()).distance(place) <= REACH)
+                .findFirst();
     }
 
-    private static double held(double share) {
-        return Math.max(0, Math.min(1, share));
-    }
-
-    private static void marker(Graphics2D g, MapPoint point, Point2D place) {
-        Shape marker = AffineTransform.getTranslateInstance(place.getX(), place.getY())
-                .createTransformedShape(point.look().marker(MARKER));
-        g.setStroke(new BasicStroke(1.6f));
-        g.setColor(point.undominated() ? point.look().colour() : Ink.paper());
-        g.fill(marker);
-        g.setColor(point.look().colour());
-        g.draw(marker);
-        if (point.undominated()) {
-            g.setStroke(new BasicStroke(1.2f));
-            g.draw(new Ellipse2D.Double(place.getX() - RING / 2, place.getY() - RING / 2, RING, RING));
+    private Optional<Cloud.Entry> entryAt(Point place) {
+        if (!area().contains(place)) {
+            return Optional.empty();
         }
+        MapFrame frame = frame();
+        for (int i = 0; i < cloud.size(); i++) {
+            Point2D ratio = cloudRatios.get(i);
+            if (frame.at(ratio.getX(), ratio.getY()).distance(place) <= CLOUD_REACH) {
+                return Optional.of(cloud.get(i));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What stands at a place. */
+    Optional<ThingId> thingAt(Point place) {
+        if (points.isEmpty()) {
+            return Optional.empty();
+        }
+        return pointAt(place).map(MapPoint::id).or(() -> entryAt(place).map(Cloud.Entry::id));
+    }
+
+    @Override
+    public @Nullable String getToolTipText(MouseEvent event) {
+        if (points.isEmpty()) {
+            return null;
+        }
+        return pointAt(event.getPoint())
+                .map(this::reading)
+                .or(() -> entryAt(event.getPoint()).map(entry -> entry.name() + " (catalogue)"))
+                .orElse("Lines: 5 to 95 % of the ratios. Filled and ringed: surely undominated; dashed ring: possibly. "
+                        + "Drag to move, wheel to magnify.");
     }
 }

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.store.SavedComparison;
+import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
@@ -29,6 +30,8 @@ import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.mechanics.work.Progress;
+import org.taperwright.shaping.instrument.Drive;
+import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.workbench.api.BareDesk;
 import org.taperwright.workbench.api.ThingTransfer;
 import org.taperwright.workbench.ui.Plot;
@@ -128,6 +131,36 @@ class ComparisonPanelTest {
     }
 
     @Test
+    void a_catalogue_entry_without_a_library_design_brings_its_own_in_the_same_edit() throws InterruptedException {
+        ThingId entry = new ThingId("entry");
+        perform(() -> desk.edit(
+                "Enter",
+                List.of(new Change.Put(
+                        entry,
+                        new Instrument(
+                                "Reed 25/.02",
+                                "",
+                                "",
+                                "",
+                                Drive.HAND,
+                                SampleDesigns.design("own", "square", "stainless-steel", 0.02),
+                                Optional.empty(),
+                                true,
+                                Optional.empty(),
+                                Optional.empty(),
+                                0,
+                                "")))));
+        perform(() -> panel.getTransferHandler()
+                .importData(new TransferHandler.TransferSupport(panel, new ThingTransfer(List.of(entry)))));
+
+        assertThat(comparison().designs()).hasSize(4);
+        assertThat(table().getColumnName(4)).isEqualTo("Reed 25/.02");
+        perform(desk::undo);
+        assertThat(comparison().designs()).hasSize(3);
+        assertThat(desk.snapshot().ofKind(ThingKind.DESIGN)).hasSize(4);
+    }
+
+    @Test
     void a_thing_that_is_no_design_is_refused() throws InterruptedException {
         boolean[] taken = {true};
         perform(() -> taken[0] = panel.getTransferHandler()
@@ -199,11 +232,13 @@ class ComparisonPanelTest {
                 compared,
                 compared.members().stream()
                         .map(m -> new org.taperwright.workbench.ui.SeriesLook(0))
-                        .toList());
+                        .toList(),
+                MapAxes.USUAL,
+                compared.comparison().map(table -> table.tradeOff()));
 
         assertThat(points).hasSize(3);
-        assertThat(points.get(0).flexibility().value()).isEqualTo(1);
-        assertThat(points.get(0).cutting().value()).isEqualTo(1);
+        assertThat(points.get(0).across().value()).isEqualTo(1);
+        assertThat(points.get(0).up().value()).isEqualTo(1);
         assertThat(points).anyMatch(MapPoint::undominated);
         assertThat(points.get(0).role()).contains("datum");
     }

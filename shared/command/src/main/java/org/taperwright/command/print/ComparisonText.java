@@ -7,10 +7,15 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import org.taperwright.command.table.Column;
 import org.taperwright.command.table.Table;
+import org.taperwright.library.comparison.KeptCheck;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.ComparisonCell;
 import org.taperwright.mechanics.comparison.ComparisonRow;
+import org.taperwright.mechanics.comparison.Dominance;
+import org.taperwright.mechanics.comparison.GivesAndTakes;
 import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.comparison.TradeOff;
+import org.taperwright.mechanics.comparison.score.ScoreBoard;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Shown;
@@ -22,8 +27,8 @@ public final class ComparisonText {
 
     private ComparisonText() {}
 
-    /** The comparison under a title, the caution at the end. */
-    public static String of(String title, Comparison comparison) {
+    /** The comparison under a title, with scores where there are weights; the caution at the end. */
+    public static String of(String title, Comparison comparison, Optional<ScoreBoard> board, Optional<KeptCheck> kept) {
         Page page = new Page();
         page.title(title);
         page.table(designs(comparison));
@@ -49,9 +54,16 @@ public final class ComparisonText {
                 Column::words,
                 cell -> againstBand(cell).orElse(NONE)));
         page.line("What two designs share, such as the constants of one alloy, cancels in their ratio.");
-        page.part("Trade-off");
-        page.line("No other design is at least as good in both flexibility and cutting and better in one: "
-                + undominated(comparison) + ".");
+        page.part("Trade-off between flexibility and cutting, by the samples of all bands");
+        tradeOff(comparison).forEach(page::line);
+        page.part("What each gives and takes against " + letter(comparison.datum()));
+        for (int i = 0; i < comparison.columns().size(); i++) {
+            String head = letter(i) + "  ";
+            GivesAndTakes.of(comparison, i)
+                    .ifPresent(each -> each.sentences().forEach(sentence -> page.line(head + sentence)));
+        }
+        board.filter(scores -> !scores.weights().isEmpty()).ifPresent(scores -> ScoreText.on(page, comparison, scores));
+        kept.ifPresent(check -> page.part("Kept results").line(check.words()));
         return page.finished();
     }
 
@@ -91,7 +103,7 @@ public final class ComparisonText {
                 comparison.rows().stream()
                         .filter(row -> row.cells().stream().anyMatch(some))
                         .toList(),
-                comparison.undominated());
+                comparison.tradeOff());
     }
 
     /** The band of what {@link #against} writes. */
@@ -153,17 +165,27 @@ public final class ComparisonText {
         return cells;
     }
 
-    private static String undominated(Comparison comparison) {
-        List<String> letters = new ArrayList<>();
-        for (int i = 0; i < comparison.undominated().size(); i++) {
-            if (comparison.undominated().get(i)) {
-                letters.add(letter(i));
+    private static List<String> tradeOff(Comparison comparison) {
+        List<String> lines = new ArrayList<>();
+        for (Dominance dominance : Dominance.values()) {
+            List<String> letters = new ArrayList<>();
+            for (int i = 0; i < comparison.columns().size(); i++) {
+                TradeOff.Place place = comparison.tradeOff().places().get(i);
+                if (place.dominance() == dominance) {
+                    letters.add(letter(i) + " (" + Shown.number(100 * place.share(), 0, 0) + " %)");
+                }
+            }
+            if (!letters.isEmpty()) {
+                lines.add(String.format("%-21s %s", dominance.words(), String.join(", ", letters)));
             }
         }
-        return String.join(", ", letters);
+        lines.add(
+                "A design is dominated where another is at least as good in both and better in one; (share of samples in "
+                        + "which none is).");
+        return lines;
     }
 
-    private static String letter(int column) {
+    static String letter(int column) {
         return String.valueOf((char) ('A' + column));
     }
 }

@@ -43,7 +43,8 @@ record ThingForm<R extends Record>(ThingKind kind, Class<R> type, List<RecordFor
             case CANAL -> only(kind, Canal.class, CanalForm.FORM);
             case SEQUENCE -> only(kind, Sequence.class, SequenceForm.FORM);
             case KIT -> only(kind, Kit.class, KitForm.FORM);
-            case COMPARISON -> only(kind, SavedComparison.class, ComparisonForm.FORM);
+            case COMPARISON ->
+                new ThingForm<>(kind, SavedComparison.class, List.of(ComparisonForm.VERSION_1, ComparisonForm.FORM));
             case FILTER -> only(kind, SavedFilter.class, FilterForm.FORM);
         };
     }

@@ -283,6 +283,14 @@ public final class ArbitraryThings {
 
     private static Arbitrary<SavedComparison> comparison() {
         Arbitrary<List<ThingId>> designs = id().list().ofMaxSize(6);
-        return Combinators.combine(text(1, 9), designs, id(), text(0, 9)).as(SavedComparison::new);
+        return Combinators.combine(
+                        text(1, 9),
+                        designs,
+                        id(),
+                        ArbitraryComparisons.weights(),
+                        ArbitraryComparisons.rows(),
+                        ArbitraryComparisons.kept().optional(),
+                        text(0, 9))
+                .as(SavedComparison::new);
     }
 }

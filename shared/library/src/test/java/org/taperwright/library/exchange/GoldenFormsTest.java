@@ -64,6 +64,17 @@ class GoldenFormsTest {
     }
 
     @Test
+    void aComparisonOfTheFirstVersionIsStillRead() throws IOException {
+        String old = Files.readString(PublishedFiles.GOLDEN.resolve("comparison.1.json"));
+        assertThat(old).contains("\"version\": 1,");
+        assertThat(JsonForms.read(old, "golden"))
+                .isInstanceOfSatisfying(
+                        ReadResult.Read.class,
+                        read -> assertThat(read.bundle().items())
+                                .containsExactly(new Item(Examples.COMPARISON_ID, Examples.comparisonOfOld())));
+    }
+
+    @Test
     void publishedSchemasAreThoseTheFormsDescribe() throws IOException {
         for (Map.Entry<String, String> schema : PublishedSchema.all().entrySet()) {
             PublishedFiles.holds(PublishedFiles.SCHEMAS.resolve(schema.getKey()), schema.getValue());

@@ -74,6 +74,9 @@ class PublishedSchemaTest {
                 "kit | \"canals\": 2 | \"canals\": -2",
                 "kit | \"central\": 0.05, | ``",
                 "comparison | \"datum\": \"example-design\" | \"datum\": 1",
+                "comparison | \"weight\": 1.5 | \"weight\": -1.5",
+                "comparison | \"hidden\" | \"hiden\"",
+                "comparison | \"version\": 2 | \"version\": 1",
                 "filter | \"inStock\": true | \"inStock\": \"yes\"",
                 "filter | \"least\": 15, | ``",
                 "library | \"workingLengthMm\": 18.5 | \"workingLengthMm\": -18.5",
@@ -84,6 +87,14 @@ class PublishedSchemaTest {
         String spoilt = golden(form).replace(part, by);
         assertThat(Schemas.of(form).validate(spoilt, InputFormat.JSON)).isNotEmpty();
         assertThat(JsonForms.read(spoilt, form)).isInstanceOf(ReadResult.Refused.class);
+    }
+
+    @Test
+    void theFirstComparisonFormFollowsItsSchema() throws IOException {
+        assertThat(Schemas.of("comparison", 1).validate(golden("comparison.1"), InputFormat.JSON))
+                .isEmpty();
+        assertThat(Schemas.of("comparison", 1).validate(golden("comparison"), InputFormat.JSON))
+                .isNotEmpty();
     }
 
     @Test

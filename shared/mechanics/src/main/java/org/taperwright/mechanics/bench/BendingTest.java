@@ -1,6 +1,7 @@
 package org.taperwright.mechanics.bench;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.taperwright.mechanics.alloy.Alloy;
@@ -74,6 +75,19 @@ public final class BendingTest {
     public static double momentNmm(Design design, Alloy alloy, BladeSections sections, double chordDeg) {
         RodGrid grid = grid(design);
         return momentNmm(grid, BladeCurvature.of(grid, design, alloy, sections), chordDeg);
+    }
+
+    /**
+     * The moments at the clamp at rising chord angles in degrees, N mm.
+     *
+     * @throws Unsolved when no equilibrium can be found
+     */
+    public static double[] momentsNmm(Design design, Alloy alloy, BladeSections sections, double... chordsDeg) {
+        RodGrid grid = grid(design);
+        BladeCurvature law = BladeCurvature.of(grid, design, alloy, sections);
+        double[] chords = Arrays.stream(chordsDeg).map(Math::toRadians).toArray();
+        return new Elastica(grid, law)
+                .along(chords).stream().mapToDouble(Equilibrium::momentNmm).toArray();
     }
 
     /**

@@ -2,6 +2,7 @@ package org.taperwright.mechanics.bench;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.Fracture;
 import org.taperwright.mechanics.alloy.StressCurve;
@@ -107,6 +108,17 @@ final class BladeTwist {
             rate[node] = turned[node] * response[node].twist(torqueNmm / (d * d * d)) / d;
         }
         return along(rate);
+    }
+
+    /** Torque at an angle between the ends, up to that at fracture, N mm. */
+    double torqueNmm(double angle, double fractureNmm) {
+        if (angle <= 0) {
+            return 0;
+        }
+        if (angle >= angle(fractureNmm)) {
+            return fractureNmm;
+        }
+        return new BrentSolver(1e-9, 1e-9 * fractureNmm).solve(200, torque -> angle(torque) - angle, 0, fractureNmm);
     }
 
     /** Simpson's rule on the grid's steps. */

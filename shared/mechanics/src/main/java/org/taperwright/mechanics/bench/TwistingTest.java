@@ -1,6 +1,7 @@
 package org.taperwright.mechanics.bench;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.design.Design;
@@ -58,6 +59,15 @@ public final class TwistingTest {
     public static double strengthNmm(Design design, Alloy alloy, BladeSections sections, double boundMm) {
         BladeTwist blade = BladeTwist.of(design, alloy, sections, boundMm, handleMm(design));
         return blade.fractureTorqueNmm(blade.weakestNode());
+    }
+
+    /** The torques at angles in degrees, N mm; beyond the angle at fracture, the torque at fracture. */
+    public static double[] torquesNmm(Design design, Alloy alloy, BladeSections sections, double... anglesDeg) {
+        BladeTwist blade = BladeTwist.of(design, alloy, sections, HELD_MM, handleMm(design));
+        double fracture = blade.fractureTorqueNmm(blade.weakestNode());
+        return Arrays.stream(anglesDeg)
+                .map(angle -> blade.torqueNmm(Math.toRadians(angle), fracture))
+                .toArray();
     }
 
     /** Elastic twist between two levels per torque, rad per N mm. */

@@ -9,12 +9,11 @@ import org.taperwright.mechanics.assessment.Assessment;
  * @param columns the designs compared, in the user's order
  * @param datum index of the column that ratios are taken against
  * @param rows one for each metric, grouped and ordered
- * @param undominated for each column, whether no other is at least as good in flexibility and cutting and better in one
+ * @param tradeOff flexibility against cutting: which columns no other dominates, and how sure that is
  */
-public record Comparison(List<Assessment> columns, int datum, List<ComparisonRow> rows, List<Boolean> undominated) {
+public record Comparison(List<Assessment> columns, int datum, List<ComparisonRow> rows, TradeOff tradeOff) {
     public Comparison {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
-        undominated = List.copyOf(undominated);
     }
 }

@@ -34,9 +34,8 @@ public final class Comparisons {
         List<ComparisonRow> rows = Metrics.all().stream()
                 .map(metric -> row(metric, columns, datum))
                 .toList();
-        double[] flexibility = values(Metrics.FLEXIBILITY, columns);
-        double[] cutting = values(Metrics.CUTTING, columns);
-        return new Comparison(columns, datum, rows, undominated(flexibility, cutting));
+        TradeOff tradeOff = TradeOff.of(columns, metric(Metrics.FLEXIBILITY), metric(Metrics.CUTTING));
+        return new Comparison(columns, datum, rows, tradeOff);
     }
 
     private static ComparisonRow row(Metric metric, List<Assessment> columns, int datum) {
@@ -67,23 +66,7 @@ public final class Comparisons {
         return Double.isFinite(ratio) ? OptionalDouble.of(ratio) : OptionalDouble.empty();
     }
 
-    private static double[] values(String metricId, List<Assessment> columns) {
-        Metric metric = Metrics.find(metricId)
-                .orElseThrow(() -> new IllegalStateException("no metric is registered as " + metricId));
-        return columns.stream().mapToDouble(metric::value).toArray();
-    }
-
-    /** For each point, whether no other is at least as great in both and greater in one. */
-    static List<Boolean> undominated(double[] first, double[] second) {
-        List<Boolean> marks = new ArrayList<>();
-        for (int i = 0; i < first.length; i++) {
-            boolean dominated = false;
-            for (int j = 0; j < first.length; j++) {
-                boolean asGood = first[j] >= first[i] && second[j] >= second[i];
-                dominated |= asGood && (first[j] > first[i] || second[j] > second[i]);
-            }
-            marks.add(!dominated);
-        }
-        return marks;
+    private static Metric metric(String id) {
+        return Metrics.find(id).orElseThrow(() -> new IllegalStateException("no metric is registered as " + id));
     }
 }

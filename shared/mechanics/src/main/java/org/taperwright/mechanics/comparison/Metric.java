@@ -1,5 +1,6 @@
 package org.taperwright.mechanics.comparison;
 
+import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
@@ -33,6 +34,11 @@ public interface Metric {
 
     /** Where the formula or its constants come from. */
     String source();
+
+    /** How its ratio is said in a sentence; absent for what another metric says as well, or nobody would say. */
+    default Optional<Saying> saying() {
+        return Optional.empty();
+    }
 
     /** The value for one design, with its band where the standing asks for one. */
     Reading read(Assessment assessment);

@@ -58,6 +58,11 @@ public final class Sampled {
         return new Sampled(function.applyAsDouble(value, other.value), both);
     }
 
+    /** Mean over the samples; the value itself of one that is known. */
+    public double mean() {
+        return Arrays.stream(samples).average().orElse(value);
+    }
+
     private double at(int sample) {
         return samples.length == 0 ? value : samples[sample];
     }

@@ -1,8 +1,10 @@
 package org.taperwright.mechanics.comparison.metrics;
 
+import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.DeclaredMetric;
 import org.taperwright.mechanics.comparison.MetricGroup;
+import org.taperwright.mechanics.comparison.Saying;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
 
@@ -20,6 +22,11 @@ public final class ChipSpace extends DeclaredMetric {
                 Standing.COMPUTED,
                 "Share of the circle around the section that is free for chips.",
                 "Geometry of the section"));
+    }
+
+    @Override
+    public Optional<Saying> saying() {
+        return Optional.of(Saying.of("", "the room for chips"));
     }
 
     @Override

@@ -1,8 +1,10 @@
 package org.taperwright.mechanics.comparison.metrics;
 
+import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.SampledMetric;
+import org.taperwright.mechanics.comparison.Saying;
 import org.taperwright.mechanics.cutting.CuttingResult;
 import org.taperwright.mechanics.cutting.CuttingTest;
 import org.taperwright.mechanics.quantity.Standing;
@@ -27,6 +29,11 @@ public final class CuttingEfficiency extends SampledMetric {
                         + "of 1 N and at a usual speed; only its order among blades means something.",
                 "Oblique cutting by Merchant and Stabler, wedge indentation by Hill; dentine from reviews, from "
                         + "memory"));
+    }
+
+    @Override
+    public Optional<Saying> saying() {
+        return Optional.of(Saying.of("", "the cutting"));
     }
 
     @Override

@@ -1,8 +1,10 @@
 package org.taperwright.mechanics.comparison.metrics;
 
+import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.SampledMetric;
+import org.taperwright.mechanics.comparison.Saying;
 import org.taperwright.mechanics.fatigue.Fatigue;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.uncertainty.Sampled;
@@ -21,6 +23,11 @@ public final class CyclesToFracture extends SampledMetric {
                 Standing.ESTIMATE,
                 "Turns to fracture in a tube of 60° on 5 mm by N = n (3 % / strain)^(1/beta), at most ten million.",
                 "Strain-life law of the alloy, from few published numbers; 60° on 5 mm: common practice, no source"));
+    }
+
+    @Override
+    public Optional<Saying> saying() {
+        return Optional.of(Saying.of("lasts", "the turns in a curve"));
     }
 
     @Override

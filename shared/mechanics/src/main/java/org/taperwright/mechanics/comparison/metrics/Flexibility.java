@@ -1,8 +1,10 @@
 package org.taperwright.mechanics.comparison.metrics;
 
+import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.SampledMetric;
+import org.taperwright.mechanics.comparison.Saying;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.uncertainty.Sampled;
 
@@ -22,6 +24,11 @@ public final class Flexibility extends SampledMetric {
                         + "bending test.",
                 "Bending test after ISO 3630-1; large-deflection rod with the alloy's stress law; "
                         + "band from its constants"));
+    }
+
+    @Override
+    public Optional<Saying> saying() {
+        return Optional.of(Saying.as("flexible"));
     }
 
     @Override

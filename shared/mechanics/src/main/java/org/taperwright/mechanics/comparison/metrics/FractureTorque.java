@@ -1,8 +1,10 @@
 package org.taperwright.mechanics.comparison.metrics;
 
+import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.SampledMetric;
+import org.taperwright.mechanics.comparison.Saying;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.uncertainty.Sampled;
 
@@ -20,6 +22,11 @@ public final class FractureTorque extends SampledMetric {
                 Standing.ESTIMATE,
                 "Torque at which the weakest free level breaks in the twisting test.",
                 "Twisting test after ISO 3630-1; torque-twist by the alloy's shear law; band from its constants"));
+    }
+
+    @Override
+    public Optional<Saying> saying() {
+        return Optional.of(Saying.of("snaps at", "the torque"));
     }
 
     @Override

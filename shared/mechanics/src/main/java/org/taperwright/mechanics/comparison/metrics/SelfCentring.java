@@ -1,9 +1,11 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import java.util.List;
+import java.util.Optional;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.SampledMetric;
+import org.taperwright.mechanics.comparison.Saying;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.section.Edge;
 import org.taperwright.mechanics.uncertainty.LatinHypercube;
@@ -29,6 +31,11 @@ public final class SelfCentring extends SampledMetric {
                 Standing.INDEX,
                 "Evenness of the edges about the axis, 1 - |sum of directions| / n, raised by the share of the circle in lands.",
                 "Directions of the trade (even edges and lands keep to the middle): common practice, no source"));
+    }
+
+    @Override
+    public Optional<Saying> saying() {
+        return Optional.of(Saying.of("", "the self-centring"));
     }
 
     @Override

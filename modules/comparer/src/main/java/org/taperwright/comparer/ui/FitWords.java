@@ -1,0 +1,73 @@
+package org.taperwright.comparer.ui;
+
+import java.util.List;
+import org.taperwright.mechanics.measured.AlloyFit;
+import org.taperwright.mechanics.measured.FittedConstant;
+import org.taperwright.mechanics.measured.Residuals;
+import org.taperwright.mechanics.quantity.Shown;
+
+/** All that is known of a fit, in words and numbers. */
+final class FitWords {
+    private FitWords() {}
+
+    static String of(AlloyFit fit) {
+        StringBuilder text = new StringBuilder();
+        text.append(fit.alloy().label()).append(": a new alloy; the one it began from stays as it was.\n");
+        text.append(fit.alloy().source()).append("\n\n");
+        for (FittedConstant constant : fit.constants()) {
+            String unit = constant.before().unit().isEmpty()
+                    ? ""
+                    : " " + constant.before().unit();
+            text.append(constant.before().label())
+                    .append(": ")
+                    .append(Shown.number(constant.value()))
+                    .append(
+                            constant.atEdge()
+                                    ? ", held at the edge of its band: the measurements would have it beyond"
+                                    : " ± " + Shown.number(constant.standardError()))
+                    .append(unit)
+                    .append(" (before: ")
+                    .append(Shown.number(constant.before().value()))
+                    .append(", ")
+                    .append(Shown.band(constant.before().band()))
+                    .append(unit)
+                    .append(")\n");
+        }
+        text.append("± is one standard error, by the covariance at the solution.\n\n");
+        correlations(fit, text);
+        for (Residuals residuals : fit.residuals()) {
+            text.append(residuals.measured().label())
+                    .append(": root mean square of ")
+                    .append(residuals.points().size())
+                    .append(" differences ")
+                    .append(Shown.number(residuals.rootMeanSquare()))
+                    .append(" N·mm, ")
+                    .append(Shown.percent(residuals.relative()))
+                    .append(" of the greatest; ")
+                    .append(residuals.left())
+                    .append(" measured points not used\n");
+        }
+        text.append("Scatter about the fit: ")
+                .append(Shown.percent(fit.scatter()))
+                .append(" of each curve's greatest value.");
+        return text.toString();
+    }
+
+    private static void correlations(AlloyFit fit, StringBuilder text) {
+        List<FittedConstant> constants = fit.constants();
+        for (int i = 0; i < constants.size(); i++) {
+            for (int j = i + 1; j < constants.size(); j++) {
+                text.append("Correlation of ")
+                        .append(constants.get(i).before().label())
+                        .append(" and ")
+                        .append(constants.get(j).before().label())
+                        .append(": ")
+                        .append(Shown.number(fit.correlation(i, j), 2, 2))
+                        .append('\n');
+            }
+        }
+        if (constants.size() > 1) {
+            text.append('\n');
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package org.taperwright.comparer.ui;
+
+import java.awt.BorderLayout;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JPanel;
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.fatigue.Fatigue;
+import org.taperwright.mechanics.fatigue.FatigueResult;
+import org.taperwright.mechanics.fatigue.Tube;
+import org.taperwright.mechanics.measured.MeasuredLives;
+import org.taperwright.workbench.ui.Plot;
+import org.taperwright.workbench.ui.SeriesLook;
+import org.taperwright.workbench.ui.Spacing;
+import org.taperwright.workbench.ui.XyPlot;
+
+/** Turns to fracture against the radius of the usual tube, on a scale of powers of ten, with their bands and measured lives. */
+final class LivesFigure extends JPanel {
+    private static final double FROM_MM = 2;
+    private static final double TO_MM = 12;
+    private static final int STEPS = 20;
+
+    private final XyPlot plot = new XyPlot("comparison.lives", "Turning in a curve");
+
+    LivesFigure() {
+        super(new BorderLayout());
+        setOpaque(false);
+        setBorder(Spacing.around(Spacing.NEAR, 0));
+        add(plot, BorderLayout.CENTER);
+    }
+
+    void show(Compared compared, List<SeriesLook> looks, List<MeasuredOn> measured) {
+        List<Plot.Curve> curves = new ArrayList<>();
+        List<Plot.Band> bands = new ArrayList<>();
+        for (int i = 0; i < compared.members().size(); i++) {
+            SeriesLook look = looks.get(i);
+            Member member = compared.members().get(i);
+            compared.assessment(i).ifPresent(assessment -> {
+                List<FatigueResult> lives = lives(assessment);
+                curves.add(new Plot.Curve(
+                        member.name(),
+                        look,
+                        Plot.Style.LINE,
+                        lives.stream()
+                                .map(life -> spot(life.tube().radiusMm(), life.cycles()))
+                                .toList()));
+                bands.add(new Plot.Band(
+                        member.name() + ", 5 to 95 %",
+                        look,
+                        lives.stream()
+                                .map(life ->
+                                        spot(life.tube().radiusMm(), life.band().low()))
+                                .toList(),
+                        lives.stream()
+                                .map(life ->
+                                        spot(life.tube().radiusMm(), life.band().high()))
+                                .toList()));
+            });
+            for (MeasuredOn each : measured) {
+                if (each.design().equals(member.id()) && each.measured() instanceof MeasuredLives lives) {
+                    curves.add(new Plot.Curve(
+                            lives.label() + " (measured)",
+                            look,
+                            Plot.Style.SPOTS,
+                            lives.lives().stream()
+                                    .map(life -> spot(life.tube().radiusMm(), life.cycles()))
+                                    .toList()));
+                }
+            }
+        }
+        plot.setPlot(new Plot(
+                Plot.Axis.of("Radius of a tube of 60°, its middle 5 mm from the tip", "mm", FROM_MM, TO_MM),
+                Plot.Axis.of("Turns to fracture, as powers of ten", ""),
+                curves,
+                bands,
+                List.of()));
+    }
+
+    void setRemark(String words) {
+        plot.setRemark(words);
+    }
+
+    private static List<FatigueResult> lives(Assessment assessment) {
+        List<FatigueResult> lives = new ArrayList<>();
+        for (int i = 0; i <= STEPS; i++) {
+            double radius = FROM_MM + (TO_MM - FROM_MM) * i / STEPS;
+            Tube tube = new Tube(Tube.USUAL.angleDeg(), radius, Tube.USUAL.middleMm());
+            lives.add(Fatigue.in(tube, assessment.design(), assessment.alloy(), Fatigue.USUAL_RPM));
+        }
+        return lives;
+    }
+
+    private static Plot.Spot spot(double radiusMm, double cycles) {
+        return new Plot.Spot(radiusMm, Math.log10(Math.max(1, cycles)));
+    }
+}

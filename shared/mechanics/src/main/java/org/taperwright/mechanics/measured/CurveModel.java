@@ -1,0 +1,76 @@
+package org.taperwright.mechanics.measured;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.properties.BladeSections;
+import org.taperwright.mechanics.work.Progress;
+
+/** Measured curves and the computed ones as a function of an alloy's constants, both over each curve's greatest value. */
+final class CurveModel {
+    private final Design design;
+    private final BladeSections sections;
+    private final Alloy alloy;
+    private final List<AlloyConstant> constants;
+    private final List<MeasuredCurve> curves;
+    private final Progress progress;
+    private int evaluations;
+
+    CurveModel(
+            Design design, Alloy alloy, List<AlloyConstant> constants, List<MeasuredCurve> curves, Progress progress) {
+        this.design = design;
+        this.sections = BladeSections.of(design);
+        this.alloy = alloy;
+        this.constants = constants;
+        this.curves = curves.stream().filter(curve -> !curve.used().isEmpty()).toList();
+        this.progress = progress;
+    }
+
+    /** The residuals at values of the constants. */
+    List<Residuals> residuals(double[] values) {
+        progress.check();
+        progress.at(Math.min(0.95, evaluations / (10.0 + evaluations)), "fit, " + evaluations + " evaluations");
+        evaluations++;
+        Alloy changed = alloy;
+        for (int k = 0; k < values.length; k++) {
+            changed = constants.get(k).in(changed, values[k], constants.get(k).band());
+        }
+        List<Residuals> all = new ArrayList<>();
+        for (MeasuredCurve curve : curves) {
+            all.add(Residuals.of(curve, ComputedCurve.of(curve.test(), design, changed, sections)));
+        }
+        return all;
+    }
+
+    /** The computed values, each over its curve's greatest measured one. */
+    double[] computed(double[] values) {
+        return scaled(residuals(values), false);
+    }
+
+    /** The measured values, in the same order. */
+    double[] measured(double[] anywhere) {
+        return scaled(residuals(anywhere), true);
+    }
+
+    private static double[] scaled(List<Residuals> all, boolean measured) {
+        List<Double> scaled = new ArrayList<>();
+        for (Residuals each : all) {
+            double greatest = each.points().stream()
+                    .mapToDouble(ResidualPoint::measured)
+                    .max()
+                    .orElse(1);
+            each.points().forEach(point -> scaled.add((measured ? point.measured() : point.computed()) / greatest));
+        }
+        return scaled.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    String labels() {
+        return curves.stream().map(MeasuredCurve::label).collect(Collectors.joining(", "));
+    }
+
+    int evaluations() {
+        return evaluations;
+    }
+}
