@@ -71,9 +71,12 @@ class ConflictTest {
                 .findFirst()
                 .orElseThrow();
         Instrument before = (Instrument) entry.thing();
-        Instrument after =
-                before.draft().supply(before.supply().withLot(lot)).instrument();
-        Draft draft = new Draft(entry.id(), ThingKind.INSTRUMENT, Optional.of(after), contents.heads().get(entry.id()));
+        Instrument after = before.draft().supply(before.supply().withLot(lot)).instrument();
+        Draft draft = new Draft(
+                entry.id(),
+                ThingKind.INSTRUMENT,
+                Optional.of(after),
+                contents.heads().get(entry.id()));
         assertThat(other.append("Lot to " + lot, "Ada", Instant.now(), List.of(draft)))
                 .isInstanceOf(AppendResult.Appended.class);
     }

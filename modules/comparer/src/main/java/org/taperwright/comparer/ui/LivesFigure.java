@@ -84,7 +84,7 @@ final class LivesFigure extends JPanel {
         List<FatigueResult> lives = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
             double radius = FROM_MM + (TO_MM - FROM_MM) * i / STEPS;
-            Tube tube = new Tube(Tube.USUAL.angleDeg(), radius, Tube.USUAL.middleMm());
+            Tube tube = new Tube(Tube.USUAL.angleDeg(), radius, Tube.USUAL.middleMm(), Tube.USUAL.playMm());
             lives.add(Fatigue.in(tube, assessment.design(), assessment.alloy(), Fatigue.USUAL_RPM));
         }
         return lives;

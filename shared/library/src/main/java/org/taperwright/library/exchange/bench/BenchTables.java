@@ -165,7 +165,8 @@ public final class BenchTables {
                                     new Tube(
                                             row.get(BenchColumn.ANGLE),
                                             row.get(BenchColumn.RADIUS),
-                                            row.getOrDefault(BenchColumn.LEVEL, USUAL_LEVEL_MM)),
+                                            row.getOrDefault(BenchColumn.LEVEL, USUAL_LEVEL_MM),
+                                            Tube.USUAL.playMm()),
                                     row.get(BenchColumn.CYCLES)))
                             .toList());
         }

@@ -37,8 +37,8 @@ class BenchTablesTest {
                 read("radius;angle;cycles\n5;60;812\n3;45;401\n", ';').measured();
         assertThat(lives.lives())
                 .containsExactly(
-                        new MeasuredLives.Life(new Tube(60, 5, Tube.USUAL.middleMm()), 812),
-                        new MeasuredLives.Life(new Tube(45, 3, Tube.USUAL.middleMm()), 401));
+                        new MeasuredLives.Life(new Tube(60, 5, Tube.USUAL.middleMm(), Tube.USUAL.playMm()), 812),
+                        new MeasuredLives.Life(new Tube(45, 3, Tube.USUAL.middleMm(), Tube.USUAL.playMm()), 401));
         MeasuredLives placed =
                 (MeasuredLives) read("level,radius,angle,cycles\n8,5,60,812\n").measured();
         assertThat(placed.lives().get(0).tube().middleMm()).isEqualTo(8);
