@@ -10,7 +10,14 @@ import java.util.List;
 import javax.swing.SwingUtilities;
 
 /** Lays components in rows from the left, beginning another row where one is full. */
-record WrappingRow(int gap) implements LayoutManager {
+final class WrappingRow implements LayoutManager {
+    private final int gap;
+    private int askedAt;
+
+    WrappingRow(int gap) {
+        this.gap = gap;
+    }
+
     @Override
     public void addLayoutComponent(String name, Component component) {
         // places follow from the order alone
@@ -36,8 +43,10 @@ record WrappingRow(int gap) implements LayoutManager {
     @Override
     public void layoutContainer(Container row) {
         int height = laid(row, row.getWidth(), true);
-        if (height != row.getHeight()) {
-            // the height follows from the width, which only now is known: ask to be laid out once more
+        // the height follows from the width, which only now is known: ask, once for each width, to be laid out once
+        // more
+        if (height != row.getHeight() && row.getWidth() != askedAt && row.isShowing()) {
+            askedAt = row.getWidth();
             SwingUtilities.invokeLater(row::revalidate);
         }
     }
