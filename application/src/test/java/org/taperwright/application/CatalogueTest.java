@@ -30,13 +30,15 @@ class CatalogueTest {
         JTable instruments = instruments(hands);
         int before = hands.onEventThread(instruments::getRowCount);
         Path table = Files.createTempFile("heron", ".csv");
-        Files.writeString(table, "Name,Size,Taper,Length\nHeron 20,20,.02,25\nHeron 30,thirty,.02,25\nHeron 40,40,.02,25\n");
+        Files.writeString(
+                table, "Name,Size,Taper,Length\nHeron 20,20,.02,25\nHeron 30,thirty,.02,25\nHeron 40,40,.02,25\n");
 
         hands.choose("File", "Import table");
         fields.enter("import.file", table.toString());
         JTable rejected = hands.find("import.rejected", JTable.class);
-        hands.await("the line that cannot be read", () -> rejected.getRowCount() == 1
-                && rejected.getValueAt(0, 0).equals("3"));
+        hands.await(
+                "the line that cannot be read",
+                () -> rejected.getRowCount() == 1 && rejected.getValueAt(0, 0).equals("3"));
         Screen.keep("import-with-a-fault");
         hands.click(hands.find("import.take", JButton.class));
         hands.await("two instruments more", () -> instruments.getRowCount() == before + 2);
@@ -53,7 +55,8 @@ class CatalogueTest {
         fields.select(pieces, 0);
         String before = hands.onEventThread(() -> String.valueOf(pieces.getValueAt(0, 5)));
         hands.press(KeyEvent.VK_U);
-        hands.await("one use more", () -> !String.valueOf(pieces.getValueAt(0, 5)).equals(before));
+        hands.await(
+                "one use more", () -> !String.valueOf(pieces.getValueAt(0, 5)).equals(before));
         Screen.keep("kit");
 
         fields.tab(hands.find("kit.tabs", JTabbedPane.class), 1);

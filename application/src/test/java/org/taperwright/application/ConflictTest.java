@@ -2,7 +2,6 @@ package org.taperwright.application;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -41,9 +40,7 @@ class ConflictTest {
             // the workbench looks for others' edits from time to time: if it did so in between, there is no conflict
             for (int attempt = 0; attempt < ATTEMPTS && !hands.shows("conflict.fields"); attempt++) {
                 String theirs = "theirs-" + attempt;
-                fields.type("instrument.lot", "mine-" + attempt);
-                edit(other, name, theirs);
-                hands.press(KeyEvent.VK_ENTER);
+                enterWhileTheOtherStores(hands, "mine-" + attempt, () -> edit(other, name, theirs));
                 long end = System.nanoTime() + 4_000_000_000L;
                 while (System.nanoTime() < end && !hands.shows("conflict.fields")) {
                     Thread.onSpinWait();
@@ -63,6 +60,17 @@ class ConflictTest {
         throw new AssertionError("no conflict in " + ATTEMPTS + " attempts");
     }
 
+    /** Enters a lot in the moment in which another program stores its own, before the workbench can have heard of it. */
+    private static void enterWhileTheOtherStores(Hands hands, String mine, Runnable others) {
+        JTextField lot = hands.find("instrument.lot", JTextField.class);
+        hands.onEventThread(() -> {
+            others.run();
+            lot.setText(mine);
+            lot.postActionEvent();
+            return mine;
+        });
+    }
+
     /** What another program does: gives an instrument another lot, on top of what is stored. */
     private static void edit(LibraryStore other, String name, String lot) {
         Contents contents = other.contents();
@@ -71,9 +79,12 @@ class ConflictTest {
                 .findFirst()
                 .orElseThrow();
         Instrument before = (Instrument) entry.thing();
-        Instrument after =
-                before.draft().supply(before.supply().withLot(lot)).instrument();
-        Draft draft = new Draft(entry.id(), ThingKind.INSTRUMENT, Optional.of(after), contents.heads().get(entry.id()));
+        Instrument after = before.draft().supply(before.supply().withLot(lot)).instrument();
+        Draft draft = new Draft(
+                entry.id(),
+                ThingKind.INSTRUMENT,
+                Optional.of(after),
+                contents.heads().get(entry.id()));
         assertThat(other.append("Lot to " + lot, "Ada", Instant.now(), List.of(draft)))
                 .isInstanceOf(AppendResult.Appended.class);
     }

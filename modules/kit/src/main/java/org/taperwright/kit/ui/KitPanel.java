@@ -83,9 +83,8 @@ public final class KitPanel extends JPanel {
 
     /** Says why an edit was not made; the fields then show again what stands. */
     private void tell(List<Fault> faults) {
-        refusals.setText(faults.stream()
-                .map(fault -> "Not taken: " + fault.sentence())
-                .collect(Collectors.joining("\n")));
+        refusals.setText(
+                faults.stream().map(fault -> "Not taken: " + fault.sentence()).collect(Collectors.joining("\n")));
         refusals.setVisible(!faults.isEmpty());
         if (!faults.isEmpty()) {
             show(desk.snapshot());

@@ -50,8 +50,7 @@ final class EditedInstrument {
             if (faults.isEmpty() && !after.equals(before)) {
                 String what = value.isBlank() ? "cleared" : "to " + shortened(value);
                 faults = desk.tryEdit(
-                        field + " of " + before.name() + " " + what,
-                        List.of(new Change.Put(id.orElseThrow(), after)));
+                        field + " of " + before.name() + " " + what, List.of(new Change.Put(id.orElseThrow(), after)));
             }
             if (!faults.isEmpty()) {
                 refused.accept(faults);
