@@ -87,8 +87,8 @@ public class LibraryBenchmark {
             history = new EditHistory(open(), "someone", run -> {}, Clock.systemUTC());
             Motor motor = new Motor(
                     "Bench motor", "", new Window(100, 400), new Window(2, 50), Optional.empty(), true, false, "");
-            Snapshot with = history.snapshot()
-                    .with(1, List.of(new Entry(MOTOR, motor, 1, Instant.EPOCH, "Add")), List.of());
+            Snapshot with =
+                    history.snapshot().with(1, List.of(new Entry(MOTOR, motor, 1, Instant.EPOCH, "Add")), List.of());
             index = InstrumentIndex.of(with);
         }
     }
@@ -120,7 +120,10 @@ public class LibraryBenchmark {
                 "Rename",
                 List.of(new Change.Put(
                         ManyInstruments.id(which),
-                        ManyInstruments.instrument(which).draft().name("Renamed " + edits).instrument())));
+                        ManyInstruments.instrument(which)
+                                .draft()
+                                .name("Renamed " + edits)
+                                .instrument())));
         index = index.next(history.snapshot());
         return index.snapshot().entries().size();
     }

@@ -54,7 +54,7 @@ final class FormReader {
 
     /** The thing of a tree that holds one; nothing when any fault was found. */
     List<ReadThing> read(Node.ObjectNode tree) {
-        return thing(tree, "").stream().toList();
+        return thing(tree, "").map(List::of).orElseGet(List::of);
     }
 
     /** The faults found, placed in the source. */

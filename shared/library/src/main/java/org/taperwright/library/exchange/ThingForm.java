@@ -2,8 +2,10 @@ package org.taperwright.library.exchange;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.taperwright.library.exchange.form.Findings;
 import org.taperwright.library.exchange.form.Forms;
 import org.taperwright.library.exchange.form.RecordForm;
@@ -33,6 +35,10 @@ record ThingForm<R extends Record>(ThingKind kind, Class<R> type, List<RecordFor
     /** The fields of the envelope; the first lets an editor find the published schema and is not kept. */
     static final Set<String> ENVELOPE = Set.of("$schema", "form", "version", "id");
 
+    private static final Map<String, ThingForm<?>> BY_NAME = Arrays.stream(ThingKind.values())
+            .map(ThingForm::of)
+            .collect(Collectors.toMap(ThingForm::name, form -> form));
+
     /** The form of a kind. */
     static ThingForm<?> of(ThingKind kind) {
         return switch (kind) {
@@ -54,10 +60,7 @@ record ThingForm<R extends Record>(ThingKind kind, Class<R> type, List<RecordFor
 
     /** The form of a name, such as {@code taperwright/design}. */
     static Optional<ThingForm<?>> named(String name) {
-        return Arrays.stream(ThingKind.values())
-                .filter(kind -> name.equals(PREFIX + kind.word()))
-                .findFirst()
-                .map(ThingForm::of);
+        return Optional.ofNullable(BY_NAME.get(name));
     }
 
     /** Names of all forms of single things. */

@@ -28,6 +28,9 @@ public final class LibraryStore implements AutoCloseable {
     private static final Logger LOG = Logger.getLogger(LibraryStore.class.getName());
     private static final int ASKED_AT_ONCE = 500;
 
+    /** A server sends rows in portions of this size, instead of all together. */
+    static final int FETCHED_AT_ONCE = 1000;
+
     private final Database database;
     private final ThingForms forms;
     private final Rows rows;
@@ -76,6 +79,7 @@ public final class LibraryStore implements AutoCloseable {
                     .forEach(head -> heads.put(head.getKey(), head.getValue()));
             FormReading reading = new FormReading(forms);
             handle.createQuery("select * from present_thing")
+                    .setFetchSize(FETCHED_AT_ONCE)
                     .map((row, context) -> StoredRow.of(row))
                     .forEach(reading::add);
             Map<ThingId, Entry> entries = new HashMap<>();

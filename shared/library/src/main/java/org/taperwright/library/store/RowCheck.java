@@ -39,6 +39,7 @@ final class RowCheck {
     CheckReport run() {
         Map<String, Long> heads = heads();
         handle.createQuery(Rows.SELECT_ALL)
+                .setFetchSize(LibraryStore.FETCHED_AT_ONCE)
                 .map((row, context) -> {
                     check(row, heads);
                     return row.getLong("revision");

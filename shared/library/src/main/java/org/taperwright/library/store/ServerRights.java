@@ -61,11 +61,13 @@ final class ServerRights {
                 ? List.of(
                         "grant usage on schema " + schema + " to %I",
                         "grant select on all tables in schema " + schema + " to %I",
+                        "alter default privileges in schema " + schema + " grant select on tables to %I",
                         "grant insert on " + schema + ".edit, " + schema + ".revision to %I",
                         "grant insert, update on " + schema + ".head to %I")
                 : List.of(
                         "revoke all on all tables in schema " + schema + " from %I",
                         "grant usage on schema " + schema + " to %I",
+                        "alter default privileges in schema " + schema + " grant select on tables to %I",
                         "grant select on all tables in schema " + schema + " to %I");
         for (String right : rights) {
             handle.execute(handle.createQuery("select format(cast(:right as text), cast(:user as text))")

@@ -66,6 +66,16 @@ class FormDifferenceTest {
                 .containsExactly(new FieldChange("designs", Optional.of("a list of 1"), Optional.of("a list of 60")));
     }
 
+    @Test
+    void textTooLongToBeReadIsToldByItsLength() {
+        List<ThingId> designs = List.of(new ThingId("a"));
+        SavedComparison before = new SavedComparison("Compared", designs, designs.get(0), "x".repeat(2500));
+        SavedComparison after = new SavedComparison("Compared", designs, designs.get(0), "y".repeat(2500));
+        assertThat(FormDifference.between(before, after))
+                .containsExactly(
+                        new FieldChange("note", Optional.of("2500 characters"), Optional.of("2500 characters")));
+    }
+
     @Provide
     net.jqwik.api.Arbitrary<Record> things() {
         return ArbitraryThings.any();

@@ -53,8 +53,7 @@ final class ReadingProgram {
             case "wide" -> bundle(vast("{\"things\": [[1", bytes, i -> ", 1"));
             default -> throw new IllegalArgumentException(arguments[0]);
         };
-        double seconds =
-                (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - begin) / 1e9;
+        double seconds = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - begin) / 1e9;
         System.out.printf(
                 "%s of %s MB in %.1f s of processor time, at most %d MB in memory: %s%n",
                 arguments[0], arguments[1], seconds, peak(), outcome);

@@ -1,18 +1,28 @@
 package org.taperwright.mechanics.design;
 
-import java.util.regex.Pattern;
-
 /**
  * The name by which things in a library refer to each other. Letters, digits, dots and hyphens, 1 to 80 characters;
  * it does not change when the thing is renamed.
  */
 public record ThingId(String value) implements Comparable<ThingId> {
-    private static final Pattern SHAPE = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.-]{0,79}");
+    private static final int LONGEST = 80;
 
     public ThingId {
-        if (!SHAPE.matcher(value).matches()) {
+        if (!shaped(value)) {
             throw new IllegalArgumentException("not an identifier: \"" + value + "\"");
         }
+    }
+
+    /** Looked at sign by sign, for a large library has many. */
+    private static boolean shaped(String value) {
+        for (int i = 0; i < value.length(); i++) {
+            char sign = value.charAt(i);
+            boolean letter = sign >= 'a' && sign <= 'z' || sign >= 'A' && sign <= 'Z' || sign >= '0' && sign <= '9';
+            if (!letter && (i == 0 || sign != '.' && sign != '-')) {
+                return false;
+            }
+        }
+        return !value.isEmpty() && value.length() <= LONGEST;
     }
 
     /** A new identifier that nothing else bears. */

@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
  * Keeps a spreadsheet from running text as a formula. An apostrophe is put before a cell that begins with one of the signs
  * that spreadsheets take for a formula's beginning, and before such a sign after anything that a spreadsheet set to another
  * delimiter would take for a cell's beginning; where apostrophes stand there already, one more is put, so that taking one
- * away gives back the text exactly. Plain numbers, negative ones too, run nothing and stay as they are.
+ * away gives back the text exactly. Plain numbers, negative ones too, run nothing and stay as they are; in a spreadsheet set
+ * to another delimiter what follows one runs on into its cell.
  *
  * <p>Source: OWASP, "CSV Injection" (= + - @ tab carriage return; the advice on field separators), from memory.
  */

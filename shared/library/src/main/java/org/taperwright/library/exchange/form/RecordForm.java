@@ -92,8 +92,8 @@ public record RecordForm<R>(
     }
 
     private boolean isField(String word) {
-        for (Field<R, ?> field : fields) {
-            if (field.name().equals(word)) {
+        for (int i = 0; i < fields.size(); i++) {
+            if (fields.get(i).name().equals(word)) {
                 return true;
             }
         }

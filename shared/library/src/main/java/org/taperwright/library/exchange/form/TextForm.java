@@ -23,11 +23,20 @@ record TextForm(int shortest, int longest) implements Form<String> {
                     "expected " + shortest + " to " + longest);
             return Optional.empty();
         }
-        if (text.value().codePoints().anyMatch(TextForm::unfit)) {
+        if (hasUnfit(text.value())) {
             findings.refuse(node.place(), path, "found text with control or broken characters", "expected plain text");
             return Optional.empty();
         }
         return Optional.of(text.value());
+    }
+
+    private static boolean hasUnfit(String text) {
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            if (unfit(text.codePointAt(i))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Characters that some database or editor would lose: halves of a pair and controls other than line and tab. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -69,6 +70,7 @@ public final class JsonText {
                         .maxNumberLength(limits.textLength())
                         .build())
                 .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
+                .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
                 .build();
     }
 

@@ -13,6 +13,9 @@ import org.taperwright.mechanics.work.Fault;
 
 /** Builds the tree of one text; gives up at the first breach of a limit. */
 final class TreeBuilder {
+    /** Most objects have few fields. */
+    private static final int FEW = 8;
+
     private final JsonParser parser;
     private final Limits limits;
     private final boolean places;
@@ -71,7 +74,7 @@ final class TreeBuilder {
     }
 
     private Optional<Node> object(Place place, int depth) throws IOException {
-        Map<String, Node.Member> members = new LinkedHashMap<>();
+        Map<String, Node.Member> members = new LinkedHashMap<>(FEW);
         int outside = path.length();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String name = parser.currentName();
@@ -112,7 +115,8 @@ final class TreeBuilder {
 
     private Node number(Place place) throws IOException {
         String written = parser.getText();
-        return new Node.NumberNode(place, written, valueOf(written));
+        boolean fraction = parser.currentToken() == JsonToken.VALUE_NUMBER_FLOAT && !parser.isNaN();
+        return new Node.NumberNode(place, written, fraction ? parser.getDoubleValue() : valueOf(written));
     }
 
     /** The nearest double; the words for "not finite" that the parser lets through are read as what they say. */
