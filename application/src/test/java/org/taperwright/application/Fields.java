@@ -4,6 +4,8 @@ import java.awt.Component;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
+import java.time.Duration;
+import java.util.function.BooleanSupplier;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JTabbedPane;
@@ -13,6 +15,9 @@ import javax.swing.text.JTextComponent;
 
 /** What a person does again and again with fields, tables and the Edit menu. */
 final class Fields {
+    private static final int ATTEMPTS = 5;
+    private static final Duration BETWEEN = Duration.ofSeconds(4);
+
     private final Hands hands;
 
     Fields(Hands hands) {
@@ -54,7 +59,7 @@ final class Fields {
             Point corner = table.getLocationOnScreen();
             return new Point(corner.x + cell.x + 8, corner.y + (int) cell.getCenterY());
         });
-        for (int attempt = 0; attempt < 5 && !hands.onEventThread(() -> table.isRowSelected(row)); attempt++) {
+        for (int attempt = 0; attempt < ATTEMPTS && !hands.onEventThread(() -> table.isRowSelected(row)); attempt++) {
             hands.click(at);
         }
         hands.await("row " + row + " to be selected", () -> table.isRowSelected(row));
@@ -71,11 +76,25 @@ final class Fields {
         hands.await("the tab", () -> tabs.getSelectedIndex() == index);
     }
 
-    /** Takes the last edit back from the menu, which must name it so. */
-    void undo(String name) {
-        hands.click(hands.button("Edit"));
-        AbstractButton undo = hands.button("Undo " + name);
-        hands.click(undo);
+    /**
+     * Takes the last edit back from the menu, which must name it so; again if a click was lost, as one after a dialog may be.
+     */
+    void undo(String name, String what, BooleanSupplier done) {
+        for (int attempt = 0; attempt < ATTEMPTS && !hands.onEventThread(done::getAsBoolean); attempt++) {
+            hands.click(hands.button("Edit"));
+            if (hands.showsAny(AbstractButton.class, button -> named(button, "Undo " + name))) {
+                hands.click(hands.button("Undo " + name));
+            }
+            long end = System.nanoTime() + BETWEEN.toNanos();
+            while (System.nanoTime() < end && !hands.onEventThread(done::getAsBoolean)) {
+                Thread.onSpinWait();
+            }
+        }
+        hands.await(what, done);
+    }
+
+    private static boolean named(AbstractButton button, String words) {
+        return button.getText() != null && button.getText().startsWith(words);
     }
 
     /** Closes a dialog by its button until it is gone. */

@@ -2,6 +2,7 @@ package org.taperwright.catalogue.ui;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Dimension;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +36,11 @@ public final class InstrumentsPanel extends JPanel {
     private static final String ROWS = "rows";
     private static final String NOTHING = "nothing";
     private static final String NOT_FOUND = "notFound";
-    private static final double TABLES_SHARE = 0.72;
+    /** Less than there mostly is: what is left over goes to the table, so that the fields keep their width. */
+    private static final Dimension NARROW = new Dimension(420, 200);
+
+    private static final Dimension NARROWEST = new Dimension(200, 80);
+    private static final Dimension PANE = new Dimension(350, 200);
 
     private final transient Desk desk;
     private final InstrumentTableModel model = new InstrumentTableModel();
@@ -98,7 +103,10 @@ public final class InstrumentsPanel extends JPanel {
         split.setRightComponent(pane);
         split.setResizeWeight(1);
         split.setBorder(BorderFactory.createEmptyBorder());
-        split.setDividerLocation(TABLES_SHARE);
+        left.setPreferredSize(NARROW);
+        left.setMinimumSize(NARROWEST);
+        pane.setPreferredSize(PANE);
+        pane.setMinimumSize(NARROWEST);
         add(split, BorderLayout.CENTER);
     }
 

@@ -35,9 +35,9 @@ final class SeriesBar extends JPanel {
     private final transient Desk desk;
     private final transient Supplier<InstrumentList> list;
     private final transient Consumer<SeriesPreview> enter;
-    private final JTextField sizes = field("entry.sizes", "Sizes", "25", 5);
-    private final JTextField tapers = field("entry.tapers", "Tapers", ".02", 5);
-    private final JTextField lengths = field("entry.lengths", "Lengths", "25", 5);
+    private final JTextField sizes = field("entry.sizes", "Sizes", "25", 4);
+    private final JTextField tapers = field("entry.tapers", "Tapers", ".02", 4);
+    private final JTextField lengths = field("entry.lengths", "Lengths", "25", 4);
     private final JComboBox<String> type = new JComboBox<>(new String[] {PLAIN_TYPE});
     private final JButton add = new JButton("Add");
     private final JLabel outcome = new JLabel(" ");
@@ -62,7 +62,7 @@ final class SeriesBar extends JPanel {
         lengths.setToolTipText("A length such as 25, or several with commas between, mm");
         type.setName("entry.type");
         type.setEditable(true);
-        type.setPrototypeDisplayValue("Reciprocating file, long");
+        type.setPrototypeDisplayValue("K-type file, square");
         type.getAccessibleContext().setAccessibleName("Type");
         type.setToolTipText("The trade's type; the design is assumed from the nearest known instrument of this type");
         add.setName("entry.add");
@@ -80,10 +80,10 @@ final class SeriesBar extends JPanel {
         }
         JPanel fields = new JPanel(new ShrinkingRow(Spacing.NEAR));
         fields.setOpaque(false);
-        labelled(fields, "New: sizes", sizes);
+        labelled(fields, "New sizes", sizes);
         labelled(fields, "tapers", tapers);
         labelled(fields, "type", type);
-        labelled(fields, "lengths (mm)", lengths);
+        labelled(fields, "lengths", lengths);
         fields.add(add);
         add(fields, BorderLayout.CENTER);
         add(outcome, BorderLayout.SOUTH);
