@@ -192,7 +192,7 @@ class ComparisonPanelTest {
     @Test
     void a_design_that_cannot_be_computed_keeps_its_column_and_the_others_their_numbers() throws InterruptedException {
         Design impossible =
-                SampleDesigns.design("Fen superelastic triangle", "no such family", "stainless-steel", 0.02);
+                SampleDesigns.design("Fen superelastic triangle", "no-such-family", "stainless-steel", 0.02);
         perform(() -> desk.edit("Break it", List.of(new Change.Put(SampleDesigns.TRIANGLE, impossible))));
 
         assertThat(table().getColumnCount()).isEqualTo(1 + 3);
