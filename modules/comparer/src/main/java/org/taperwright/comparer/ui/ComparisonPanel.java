@@ -41,6 +41,9 @@ import org.taperwright.workbench.ui.Spacing;
  * sections, profiles and bending curves. Follows every edit of a design, marked as outdated until recomputed.
  */
 public final class ComparisonPanel extends JPanel {
+    /** Six lines; more can be scrolled to, so that the table keeps its room. */
+    private static final int DETAIL_HEIGHT = 112;
+
     private static final String EMPTY = "empty";
     private static final String FULL = "full";
 
@@ -111,7 +114,10 @@ public final class ComparisonPanel extends JPanel {
         JPanel left = new JPanel(new BorderLayout());
         left.add(controls, BorderLayout.NORTH);
         left.add(scroll, BorderLayout.CENTER);
-        left.add(detail, BorderLayout.SOUTH);
+        JScrollPane explained = new JScrollPane(detail);
+        explained.setBorder(BorderFactory.createEmptyBorder());
+        explained.setPreferredSize(new Dimension(320, DETAIL_HEIGHT));
+        left.add(explained, BorderLayout.SOUTH);
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, figures);
         split.setName("comparison.split");
         split.setResizeWeight(1);

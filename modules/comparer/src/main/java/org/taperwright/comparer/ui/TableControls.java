@@ -17,7 +17,7 @@ import org.taperwright.workbench.ui.Spacing;
 
 /** Sorts, pins, hides and reorders the table's rows, and shows what differs in the definitions. */
 final class TableControls extends JPanel {
-    private static final int FIELD = 170;
+    private static final int FIELD = 130;
 
     private final transient Consumer<TableView> viewed;
     private final transient BiConsumer<String, MetricRows> saved;

@@ -28,7 +28,8 @@ import org.taperwright.workbench.ui.Spacing;
  * is not touched until it is kept as a new design.
  */
 final class WhatIfPane extends JPanel {
-    private static final int SLIDER = 150;
+    private static final int SLIDER = 120;
+    private static final int FIELD = 165;
 
     private final transient Consumer<Optional<Trial>> tried;
     private final ChoiceField<Member> design =
@@ -53,6 +54,8 @@ final class WhatIfPane extends JPanel {
         setOpaque(false);
         value.setOpaque(false);
         value.setName("comparison.whatif.value");
+        design.setPreferredSize(new Dimension(FIELD, design.getPreferredSize().height));
+        parameter.setPreferredSize(new Dimension(FIELD, parameter.getPreferredSize().height));
         design.onCommit(member -> chooseDesign());
         parameter.onCommit(chosen -> chooseParameter());
         keep.setName("comparison.whatif.keep");
