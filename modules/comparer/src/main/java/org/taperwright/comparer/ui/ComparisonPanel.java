@@ -104,9 +104,12 @@ public final class ComparisonPanel extends JPanel {
         JPanel top = new JPanel(new BorderLayout(0, Spacing.NEAR));
         top.setOpaque(false);
         top.setBorder(Spacing.around(Spacing.NEAR, Spacing.NEAR));
-        top.add(header, BorderLayout.NORTH);
-        top.add(strip, BorderLayout.CENTER);
-        top.add(whatIf, BorderLayout.SOUTH);
+        JPanel compared = new JPanel(new BorderLayout(0, Spacing.NEAR));
+        compared.setOpaque(false);
+        compared.add(header, BorderLayout.NORTH);
+        compared.add(strip, BorderLayout.CENTER);
+        top.add(compared, BorderLayout.NORTH);
+        top.add(whatIf, BorderLayout.CENTER);
         table.setPreferredScrollableViewportSize(new Dimension(320, 400));
         JScrollPane scroll = new JScrollPane(table);
         scroll.setColumnHeaderView(table.getTableHeader());

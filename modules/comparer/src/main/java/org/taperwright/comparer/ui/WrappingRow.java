@@ -9,8 +9,13 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.SwingUtilities;
 
-/** Lays components in rows from the left, beginning another row where one is full. */
+/**
+ * Lays components in rows from the left, beginning another row where one is full. Until its width is known it asks for the
+ * height of one row.
+ */
 final class WrappingRow implements LayoutManager {
+    private static final int UNKNOWN = Short.MAX_VALUE;
+
     private final int gap;
     private int askedAt;
 
@@ -30,14 +35,12 @@ final class WrappingRow implements LayoutManager {
 
     @Override
     public Dimension preferredLayoutSize(Container row) {
-        int width = row.getWidth() > 0 ? row.getWidth() : widest(row);
-        return new Dimension(widest(row), laid(row, width, false));
+        return new Dimension(widest(row), laid(row, row.getWidth() > 0 ? row.getWidth() : UNKNOWN, false));
     }
 
     @Override
     public Dimension minimumLayoutSize(Container row) {
-        int width = row.getWidth() > 0 ? row.getWidth() : widest(row);
-        return new Dimension(widest(row), laid(row, width, false));
+        return new Dimension(widest(row), laid(row, row.getWidth() > 0 ? row.getWidth() : UNKNOWN, false));
     }
 
     @Override

@@ -177,7 +177,7 @@ public final class LibraryStore implements AutoCloseable {
 
     /** A thing's past, oldest first. */
     public List<Revision> pastOf(ThingId id) {
-        return inTransaction(
+        return asked(
                 handle -> handle.createQuery(Rows.SELECT + " where revision.thing = :thing order by revision.revision")
                         .bind("thing", id.value())
                         .map(rows)
@@ -195,12 +195,12 @@ public final class LibraryStore implements AutoCloseable {
 
     /** Present things that are looked for, by name. */
     public List<ThingId> find(Search search) {
-        return inTransaction(handle -> Searches.find(handle, search));
+        return asked(handle -> Searches.find(handle, search));
     }
 
     /** Checks every row, the past included; what {@link LibraryCheck} does for a file goes on from here. */
     public CheckReport check() {
-        return inTransaction(handle -> new RowCheck(handle, forms, new CheckFindings()).run());
+        return asked(handle -> new RowCheck(handle, forms, new CheckFindings()).run());
     }
 
     /** A setting of the database, for tests. */
@@ -213,6 +213,20 @@ public final class LibraryStore implements AutoCloseable {
         return handle.createQuery("select coalesce(max(" + table + "), 0) from " + table)
                 .mapTo(Long.class)
                 .one();
+    }
+
+    /** A question, asked once more over a new link where the old one turns out to be broken. */
+    private synchronized <T> T asked(Function<Handle, T> question) {
+        boolean linked = link.isPresent();
+        try {
+            return inTransaction(question);
+        } catch (StoreFailure failure) {
+            if (linked && link.isEmpty() && !closed) {
+                LOG.log(Level.FINE, "asked once more over a new link", failure);
+                return inTransaction(question);
+            }
+            throw failure;
+        }
     }
 
     private synchronized <T> T inTransaction(Function<Handle, T> work) {
