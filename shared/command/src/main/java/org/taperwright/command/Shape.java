@@ -20,6 +20,8 @@ import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.GeometricPassages;
+import org.taperwright.shaping.passage.spread.ShapingBands;
+import org.taperwright.shaping.passage.stroke.PreparedSequence;
 import org.taperwright.shaping.passage.stroke.SequenceShaping;
 import org.taperwright.shaping.passage.stroke.ShapedSequence;
 import org.taperwright.shaping.sequence.ArrangedSequence;
@@ -53,6 +55,13 @@ final class Shape implements Callable<Integer> {
                     + "given.")
     private Optional<String> canal = Optional.empty();
 
+    @Option(
+            names = "--bands",
+            description =
+                    "Also the band of each number over the constants that are not known, and which of them it hangs "
+                            + "on most; takes some seconds.")
+    private boolean bands;
+
     @Parameters(
             arity = "1",
             paramLabel = "SEQUENCE",
@@ -68,8 +77,12 @@ final class Shape implements Callable<Integer> {
         ArrangedSequence arranged = arranged(read, canal(read, shelf), shelf);
         GeometricPassage passage = GeometricPassages.of(arranged);
         ShapedSequence shaped = SequenceShaping.of(arranged, Progress.NONE);
-        String text =
-                given.json() ? PassageJson.of(arranged, passage, shaped) : PassageText.of(arranged, passage, shaped);
+        Optional<ShapingBands> known = bands
+                ? Optional.of(ShapingBands.of(PreparedSequence.of(arranged), shaped, Progress.NONE))
+                : Optional.empty();
+        String text = given.json()
+                ? PassageJson.of(arranged, passage, shaped, known)
+                : PassageText.of(arranged, passage, shaped, known);
         spec.commandLine().getOut().print(text);
         return Main.DONE;
     }
