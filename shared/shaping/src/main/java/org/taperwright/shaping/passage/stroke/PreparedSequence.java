@@ -9,7 +9,10 @@ import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.DesignChecks;
 import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.work.Fault;
+import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.sequence.ArrangedSequence;
+import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.Sequences;
 
 /**
  * A sequence whose instruments have been made ready to work: what the same steps need only once, whatever the canal and the constants.
@@ -51,6 +54,20 @@ public record PreparedSequence(
     /** The same with other instruments in the steps. */
     public PreparedSequence with(List<Optional<WorkingInstrument>> others) {
         return new PreparedSequence(arranged, alloys, others, faults);
+    }
+
+    /** The same in another canal, each step as far from the end of instrumentation as it was. */
+    public PreparedSequence in(Canal canal) {
+        double further = canal.workingLengthMm() - arranged.canal().workingLengthMm();
+        Sequence sequence = arranged.sequence();
+        for (int i = 0; i < sequence.steps().size(); i++) {
+            sequence = Sequences.withDepth(sequence, i, sequence.steps().get(i).depthMm() + further);
+        }
+        return new PreparedSequence(
+                new ArrangedSequence(sequence, canal, arranged.motor(), arranged.instruments()),
+                alloys,
+                instruments,
+                faults);
     }
 
     /** A fault as one of a step. */
