@@ -4,24 +4,34 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.taperwright.command.input.BadInput;
 import org.taperwright.command.input.Shelf;
 import org.taperwright.command.print.PassageJson;
 import org.taperwright.command.print.PassageText;
+import org.taperwright.command.print.PopulationJson;
+import org.taperwright.command.print.PopulationText;
 import org.taperwright.library.exchange.FileFault;
 import org.taperwright.library.exchange.ReadThing;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.uncertainty.LatinHypercube;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.canal.CanalGeometry;
+import org.taperwright.shaping.canal.preset.CanalPreset;
+import org.taperwright.shaping.canal.preset.CanalPresets;
+import org.taperwright.shaping.canal.preset.PresetDraw;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.GeometricPassages;
+import org.taperwright.shaping.passage.spread.ShapingBands;
+import org.taperwright.shaping.passage.stroke.PreparedSequence;
 import org.taperwright.shaping.passage.stroke.SequenceShaping;
 import org.taperwright.shaping.passage.stroke.ShapedSequence;
+import org.taperwright.shaping.population.PopulationShaping;
 import org.taperwright.shaping.sequence.ArrangedSequence;
 import org.taperwright.shaping.sequence.Sequence;
 import picocli.CommandLine.Command;
@@ -40,6 +50,8 @@ import picocli.CommandLine.Spec;
             ""
         })
 final class Shape implements Callable<Integer> {
+    private static final int MOST_CANALS = 100_000;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -52,6 +64,24 @@ final class Shape implements Callable<Integer> {
             description = "The canal: a file, or with --demo or --from a name or identifier. The sequence's own unless "
                     + "given.")
     private Optional<String> canal = Optional.empty();
+
+    @Option(
+            names = "--bands",
+            description =
+                    "Also the band of each number over the constants that are not known, and which of them it hangs "
+                            + "on most; takes some seconds.")
+    private boolean bands;
+
+    @Option(
+            names = "--population",
+            paramLabel = "PRESET",
+            description =
+                    "Runs the sequence over canals drawn from a preset by tooth and canal, such as lower-molar-mb, each "
+                            + "step as far from the end as in its own canal: how the outcomes are distributed, and the worst.")
+    private Optional<String> population = Optional.empty();
+
+    @Option(names = "--canals", paramLabel = "NUMBER", description = "How many canals are drawn; 100 unless given.")
+    private int canals = 100;
 
     @Parameters(
             arity = "1",
@@ -66,12 +96,44 @@ final class Shape implements Callable<Integer> {
         Shelf shelf = given.shelf();
         ReadThing read = shelf.one(sequence, ThingKind.SEQUENCE);
         ArrangedSequence arranged = arranged(read, canal(read, shelf), shelf);
+        if (population.isPresent()) {
+            spec.commandLine().getOut().print(population(arranged, preset(population.get())));
+            return Main.DONE;
+        }
         GeometricPassage passage = GeometricPassages.of(arranged);
         ShapedSequence shaped = SequenceShaping.of(arranged, Progress.NONE);
-        String text =
-                given.json() ? PassageJson.of(arranged, passage, shaped) : PassageText.of(arranged, passage, shaped);
+        Optional<ShapingBands> known = bands
+                ? Optional.of(ShapingBands.of(PreparedSequence.of(arranged), shaped, Progress.NONE))
+                : Optional.empty();
+        String text = given.json()
+                ? PassageJson.of(arranged, passage, shaped, known)
+                : PassageText.of(arranged, passage, shaped, known);
         spec.commandLine().getOut().print(text);
         return Main.DONE;
+    }
+
+    private String population(ArrangedSequence arranged, CanalPreset preset) {
+        if (canals < 1 || canals > MOST_CANALS) {
+            throw BadInput.of("--canals is " + canals, "expected 1 to " + MOST_CANALS);
+        }
+        PopulationShaping found = PopulationShaping.of(
+                PreparedSequence.of(arranged),
+                PresetDraw.population(preset, canals, LatinHypercube.SEED),
+                Progress.NONE);
+        String name = arranged.sequence().name();
+        return given.json()
+                ? PopulationJson.of(name, preset, LatinHypercube.SEED, found)
+                : PopulationText.of(name, preset, found);
+    }
+
+    private static CanalPreset preset(String id) {
+        return CanalPresets.find(id)
+                .orElseThrow(() -> BadInput.of(
+                        "there is no preset \"" + id + "\"",
+                        "expected one of "
+                                + CanalPresets.all().stream()
+                                        .map(CanalPreset::id)
+                                        .collect(Collectors.joining(", "))));
     }
 
     /** The canal asked for or the sequence's own, refused where it is impossible. */

@@ -50,6 +50,22 @@ class ShapeTest {
     }
 
     @Test
+    void bandsSayBetweenWhatAndOfWhichConstantWeDoNotKnow() {
+        Ran text = Ran.with("shape", "--demo", "--bands", "Rotary, moderate curve");
+        assertThat(text.out()).contains("What it is we do not know", "energy of cutting dentine", "assumed, no source");
+        JsonNode bands = Ran.with("shape", "--demo", "--json", "--bands", "rotary-moderate")
+                .json()
+                .get("bands");
+        assertThat(bands.get("samples").asInt()).isEqualTo(200);
+        assertThat(bands.get("quantities")).isNotEmpty().allSatisfy(quantity -> {
+            assertThat(quantity.get("low").asDouble())
+                    .isLessThanOrEqualTo(quantity.get("value").asDouble());
+            assertThat(quantity.get("high").asDouble())
+                    .isGreaterThanOrEqualTo(quantity.get("value").asDouble());
+        });
+    }
+
+    @Test
     void anotherCanalGivesAnotherOutcome() {
         JsonNode own = Ran.with("shape", "--demo", "--json", "rotary-moderate").json();
         JsonNode other = Ran.with("shape", "--demo", "--json", "rotary-moderate", "--canal", "oval")

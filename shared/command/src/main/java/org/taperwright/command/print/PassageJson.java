@@ -1,12 +1,14 @@
 package org.taperwright.command.print;
 
 import java.util.Map;
+import java.util.Optional;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.StepGeometry;
 import org.taperwright.shaping.passage.Third;
+import org.taperwright.shaping.passage.spread.ShapingBands;
 import org.taperwright.shaping.passage.stroke.ShapedSequence;
 import org.taperwright.shaping.sequence.ArrangedSequence;
 
@@ -15,7 +17,8 @@ public final class PassageJson {
     private PassageJson() {}
 
     /** Steps in order. */
-    public static String of(ArrangedSequence arranged, GeometricPassage passage, ShapedSequence shaped) {
+    public static String of(
+            ArrangedSequence arranged, GeometricPassage passage, ShapedSequence shaped, Optional<ShapingBands> bands) {
         ResultJson json = new ResultJson("taperwright/passage", 1);
         JsonWriter out = json.out();
         out.name("sequence").text(arranged.sequence().name());
@@ -45,6 +48,7 @@ public final class PassageJson {
         }
         out.endList();
         new ShapedJson(out).write(shaped);
+        bands.ifPresent(new BandsJson(out)::write);
         return json.finished();
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import org.taperwright.command.table.Column;
@@ -16,6 +17,7 @@ import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.StepGeometry;
 import org.taperwright.shaping.passage.Third;
+import org.taperwright.shaping.passage.spread.ShapingBands;
 import org.taperwright.shaping.passage.stroke.ShapedSequence;
 import org.taperwright.shaping.sequence.ArrangedSequence;
 import org.taperwright.shaping.sequence.Step;
@@ -27,7 +29,8 @@ public final class PassageText {
     private PassageText() {}
 
     /** The passage, the caution at the end. */
-    public static String of(ArrangedSequence arranged, GeometricPassage passage, ShapedSequence shaped) {
+    public static String of(
+            ArrangedSequence arranged, GeometricPassage passage, ShapedSequence shaped, Optional<ShapingBands> bands) {
         Canal canal = arranged.canal();
         Page page = new Page();
         page.title(arranged.sequence().name());
@@ -43,6 +46,7 @@ public final class PassageText {
                 "Where each step is wider than what was there before it, instruments centred (computed, by geometry)");
         page.table(widening(arranged, passage));
         ShapedText.parts(page, arranged, shaped);
+        bands.ifPresent(found -> BandsText.parts(page, found));
         return page.finished();
     }
 

@@ -26,14 +26,15 @@ final class ShapedJson {
         }
         out.endList();
         out.name("steps").beginList(shaped.steps().isEmpty());
-        shaped.steps().forEach(this::step);
+        shaped.byPlace().forEach(this::step);
         out.endList();
         shaped.canal().ifPresent(this::canal);
         out.endObject();
     }
 
-    private void step(StepOutcome step) {
+    private void step(int place, StepOutcome step) {
         out.beginObject(false);
+        out.name("step").number(place + 1);
         out.name("settled").flag(step.settled());
         begin(Standing.COMPUTED);
         out.name("bindDepthMm").number(step.bindDepthMm());

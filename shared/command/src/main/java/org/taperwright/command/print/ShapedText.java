@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.taperwright.command.table.Column;
 import org.taperwright.command.table.Table;
 import org.taperwright.mechanics.quantity.Shown;
@@ -52,8 +53,8 @@ final class ShapedText {
                 Column.numbers("at level", "mm"),
                 Column.numbers("side force at the tip", "N"),
                 Column.numbers("tip off the axis", "mm"));
-        for (int i = 0; i < shaped.steps().size(); i++) {
-            StepOutcome step = shaped.steps().get(i);
+        for (int i : shaped.byPlace().keySet()) {
+            StepOutcome step = Objects.requireNonNull(shaped.byPlace().get(i));
             List<String> cells = new ArrayList<>(List.of(
                     String.valueOf(i + 1),
                     Designation.of(arranged.instruments().get(i)).text(),
@@ -78,8 +79,8 @@ final class ShapedText {
                 Column.numbers("torsional reserve", "times"),
                 Column.numbers("life spent", "%"),
                 Column.numbers("at level", "mm"));
-        for (int i = 0; i < shaped.steps().size(); i++) {
-            StepOutcome step = shaped.steps().get(i);
+        for (int i : shaped.byPlace().keySet()) {
+            StepOutcome step = Objects.requireNonNull(shaped.byPlace().get(i));
             table.row(
                     String.valueOf(i + 1),
                     Designation.of(arranged.instruments().get(i)).text(),

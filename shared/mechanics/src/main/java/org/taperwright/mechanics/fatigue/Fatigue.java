@@ -114,8 +114,11 @@ public final class Fatigue {
         return LatinHypercube.of(names(alloy)).sample(value, sample);
     }
 
-    /** NiTi alloys share the law of conventional wire, to which each adds its own shift and gain. */
-    private static List<String> names(Alloy alloy) {
+    /**
+     * Names of the constants of an alloy's life, those of its law first. NiTi alloys share the law of conventional wire, to which
+     * each adds its own shift and gain.
+     */
+    public static List<String> names(Alloy alloy) {
         String wire = alloy.superelastic() ? "life.niti." : "life.steel.";
         String own = "life." + alloy.id() + ".";
         return List.of(

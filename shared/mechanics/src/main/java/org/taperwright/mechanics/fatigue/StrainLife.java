@@ -1,5 +1,6 @@
 package org.taperwright.mechanics.fatigue;
 
+import java.util.List;
 import org.taperwright.mechanics.uncertainty.Spread;
 
 /**
@@ -30,16 +31,21 @@ public record StrainLife(
     /** Cycles after which tests are ended unbroken. */
     public static final double RUN_OUT = 1e7;
     /** Constants that are sampled: point, exponent, endurance, shift, gain. */
-    static final int CONSTANTS = 5;
+    public static final int CONSTANTS = 5;
 
     /** Cycles to fracture when each constant lies at a share of its spread. */
-    double cycles(double strain, double[] shares) {
+    public double cycles(double strain, double[] shares) {
         double beyond = strain - shift.at(shares[3]);
         if (beyond <= endurance.at(shares[2])) {
             return RUN_OUT;
         }
         double life = pointCycles.at(shares[0]) * gain.at(shares[4]) * Math.pow(POINT / beyond, 1 / beta.at(shares[1]));
         return Math.min(RUN_OUT, life);
+    }
+
+    /** The constants that are sampled, in order. */
+    public List<Spread> spreads() {
+        return List.of(pointCycles, beta, endurance, shift, gain);
     }
 
     /** Cycles to fracture with every constant in the middle of its spread. */

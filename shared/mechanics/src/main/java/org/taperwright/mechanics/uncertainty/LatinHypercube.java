@@ -59,12 +59,13 @@ public final class LatinHypercube {
     public Sampled sample(double value, ToDoubleFunction<double[]> sample) {
         double[] samples = new double[SAMPLES];
         for (int s = 0; s < SAMPLES; s++) {
-            double[] shares = new double[columns.size()];
-            for (int c = 0; c < shares.length; c++) {
-                shares[c] = columns.get(c)[s];
-            }
-            samples[s] = sample.applyAsDouble(shares);
+            samples[s] = sample.applyAsDouble(shares(s));
         }
         return Sampled.of(value, samples);
+    }
+
+    /** Share of each constant's spread in a sample, 0 to 1, in the order of the names. */
+    public double[] shares(int sample) {
+        return columns.stream().mapToDouble(column -> column[sample]).toArray();
     }
 }

@@ -28,8 +28,8 @@ public final class Sampled {
     }
 
     /** A value with its samples, in the cube's order. */
-    static Sampled of(double value, double[] samples) {
-        return new Sampled(value, samples);
+    public static Sampled of(double value, double[] samples) {
+        return new Sampled(value, samples.clone());
     }
 
     /** The value at the middle of every constant. */

@@ -25,7 +25,7 @@ public record CanalOutcome(
     public static final double TOUCHED_MM = 0.02;
 
     /** Distances from the end at which transportation is measured, mm. */
-    private static final List<Double> FROM_END_MM = List.of(1.0, 2.0, 3.0, 5.0, 7.0);
+    public static final List<Double> FROM_END_MM = List.of(1.0, 2.0, 3.0, 5.0, 7.0);
 
     public CanalOutcome {
         beforeMm3 = Map.copyOf(beforeMm3);

@@ -1,5 +1,6 @@
 package org.taperwright.shaping.placement.rod;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -41,6 +42,15 @@ public final class Rod {
             double lengthMm, double cutsFromMm, double cutsToMm, List<RodSection> sections, MomentLaw law) {
         if (sections.size() < 2) {
             throw new IllegalArgumentException("a rod has at least two sections");
+        }
+        return new Rod(lengthMm, cutsFromMm, cutsToMm, sections, law);
+    }
+
+    /** The same rod, stiffer by a factor. */
+    public Rod stiffer(double factor) {
+        List<RodSection> sections = new ArrayList<>();
+        for (int i = 0; i < level.length; i++) {
+            sections.add(new RodSection(level[i], diameter[i], unit[i] * factor, wall[i]));
         }
         return new Rod(lengthMm, cutsFromMm, cutsToMm, sections, law);
     }

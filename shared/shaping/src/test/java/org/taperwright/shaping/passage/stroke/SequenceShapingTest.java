@@ -99,6 +99,21 @@ class SequenceShapingTest {
     }
 
     @Test
+    void aStepThatCannotBeMadeLeavesTheCanalToTheOthers() {
+        List<Instrument> instruments = List.of(Given.rotary(20, 0.02), Given.hand(140, 0.02), Given.rotary(25, 0.02));
+        ShapedSequence shaped =
+                SequenceShaping.of(Given.arranged(curved(), WORKING_LENGTH, instruments), Progress.NONE);
+        ShapedSequence without = run(curved(), instruments.get(0), instruments.get(2));
+        assertThat(shaped.byPlace().keySet()).containsExactly(0, 2);
+        assertThat(shaped.faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.where()).isEqualTo("steps[1].depthMm");
+            assertThat(fault.what()).contains("below the orifice");
+        });
+        assertThat(sum(shaped.canal().orElseThrow().afterMm3()))
+                .isEqualTo(sum(without.canal().orElseThrow().afterMm3()), within(1e-12));
+    }
+
+    @Test
     void anImpossibleCanalIsNotShaped() {
         ShapedSequence shaped = run(Given.tube(0), Given.hand(20, 0.02));
         assertThat(shaped.canal()).isEmpty();
