@@ -2,6 +2,7 @@ package org.taperwright.kit.ui;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
@@ -17,6 +18,7 @@ import org.taperwright.shaping.kit.DiscardList;
 import org.taperwright.shaping.kit.DiscardReason;
 import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.kit.Kits;
+import org.taperwright.shaping.kit.LifeSpent;
 import org.taperwright.shaping.kit.Piece;
 import org.taperwright.shaping.kit.Use;
 import org.taperwright.workbench.api.Desk;
@@ -111,15 +113,32 @@ final class KitEdits {
         return !instruments.isEmpty();
     }
 
-    /** Logs a use of today; what is impossible about it when it was not logged, and what is unusual when it was. */
-    List<Fault> use(List<String> pieces, int canals, Optional<ThingId> sequence) {
-        Use use = new Use(LocalDate.now(), canals, sequence, Optional.empty(), "");
-        List<Fault> faults =
-                kit().map(kit -> Kits.faults(kit, pieces, use, LocalDate.now())).orElse(List.of());
+    /**
+     * Logs a use of today; what is impossible about it when it was not logged, and what is unusual when it was.
+     *
+     * @param perCanal share of life that one canal takes from a piece of each instrument, where estimated
+     */
+    List<Fault> use(List<String> pieces, int canals, Optional<ThingId> sequence, Map<ThingId, LifeSpent> perCanal) {
+        List<Fault> faults = kit().map(
+                        kit -> Kits.faults(kit, pieces, use(canals, sequence, Optional.empty()), LocalDate.now()))
+                .orElse(List.of());
         if (faults.stream().noneMatch(fault -> fault.weight() == Fault.Weight.IMPOSSIBLE)) {
-            change("Log a use of " + counted(pieces), kit -> Kits.used(kit, pieces, use));
+            change("Log a use of " + counted(pieces), kit -> {
+                Kit used = kit;
+                for (String id : pieces) {
+                    Optional<LifeSpent> spent = kit.piece(id)
+                            .flatMap(piece -> Optional.ofNullable(perCanal.get(piece.instrument())))
+                            .map(one -> one.times(canals));
+                    used = Kits.used(used, List.of(id), use(canals, sequence, spent));
+                }
+                return used;
+            });
         }
         return faults;
+    }
+
+    private static Use use(int canals, Optional<ThingId> sequence, Optional<LifeSpent> spent) {
+        return new Use(LocalDate.now(), canals, sequence, spent, "");
     }
 
     void sterilised(List<String> pieces) {

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -17,11 +18,16 @@ import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
+import org.taperwright.library.store.Arrangement;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
-import org.taperwright.mechanics.work.Fault;
+import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.shaping.kit.Damage;
+import org.taperwright.shaping.kit.LifeSpent;
+import org.taperwright.shaping.kit.UseEstimates;
+import org.taperwright.shaping.sequence.ArrangedSequence;
+import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.ui.CautionLine;
 import org.taperwright.workbench.ui.ChoiceField;
@@ -48,6 +54,7 @@ final class PiecesPane extends JPanel {
     private final JPanel buttons = new JPanel(new ShrinkingRow(Spacing.NEAR));
     private final Prose told = new Prose("", Ink::unusual, true);
     private final transient List<JButton> onSelection = new ArrayList<>();
+    private transient Optional<Estimated> estimated = Optional.empty();
 
     PiecesPane(Desk desk, KitEdits edits) {
         super(new BorderLayout(0, Spacing.NEAR));
@@ -150,13 +157,45 @@ final class PiecesPane extends JPanel {
         });
     }
 
+    /** A use by a sequence waits for the share of life that the sequence takes; without one it is logged at once. */
     private void logUse(List<String> pieces) {
-        List<Fault> faults = edits.use(pieces, (int) Math.round(canals.value()), chosenSequence());
-        tell(faults.stream()
+        int many = (int) Math.round(canals.value());
+        Optional<ThingId> followed = chosenSequence();
+        Optional<ArrangedSequence> arranged = followed.flatMap(
+                        id -> desk.snapshot().thing(id, Sequence.class))
+                .flatMap(each -> Arrangement.of(each, desk.snapshot()).arranged());
+        if (arranged.isEmpty()) {
+            log(pieces, many, followed, Map.of());
+        } else if (estimated.isPresent() && estimated.get().of().equals(arranged.get())) {
+            log(pieces, many, followed, estimated.get().perCanal());
+        } else {
+            tell("Working out what share of their life the sequence takes; the use is logged when it is known.");
+            ArrangedSequence work = arranged.get();
+            desk.compute(
+                    new Object(),
+                    "Life spent by " + work.sequence().name(),
+                    progress -> UseEstimates.of(work, progress),
+                    outcome -> {
+                        if (outcome instanceof Outcome.Current<Map<ThingId, LifeSpent>> current) {
+                            estimated = Optional.of(new Estimated(work, current.value()));
+                            log(pieces, many, followed, current.value());
+                        } else {
+                            log(pieces, many, followed, Map.of());
+                            tell("The use is logged without the share of life that it took: that was not worked out.");
+                        }
+                    });
+        }
+    }
+
+    private void log(List<String> pieces, int many, Optional<ThingId> followed, Map<ThingId, LifeSpent> perCanal) {
+        tell(edits.use(pieces, many, followed, perCanal).stream()
                 .map(fault -> fault.what() + "; " + fault.expected() + ".")
                 .distinct()
                 .collect(Collectors.joining(" ")));
     }
+
+    /** The last estimate, so that the next use by the same sequence need not wait. */
+    private record Estimated(ArrangedSequence of, Map<ThingId, LifeSpent> perCanal) {}
 
     private void tell(String words) {
         told.setText(words);

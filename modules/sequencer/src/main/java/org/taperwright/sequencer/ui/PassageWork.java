@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.taperwright.library.store.Arrangement;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.passage.GeometricPassage;

@@ -13,6 +13,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import org.taperwright.library.store.Arrangement;
 import org.taperwright.sequencer.scene.LaneContent;
 import org.taperwright.sequencer.scene.SceneContent;
 import org.taperwright.sequencer.scene.SequenceScene;

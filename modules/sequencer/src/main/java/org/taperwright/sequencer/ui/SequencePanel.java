@@ -14,6 +14,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.ScrollPaneConstants;
+import org.taperwright.library.store.Arrangement;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.sequencer.scene.SequenceScene;
 import org.taperwright.shaping.sequence.Sequence;

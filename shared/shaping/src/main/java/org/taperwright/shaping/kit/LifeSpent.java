@@ -30,6 +30,12 @@ public record LifeSpent(double low, double central, double high) {
                 Math.min(MOST, high + more.high));
     }
 
+    /** So many times over, as in a number of canals alike. */
+    public LifeSpent times(int count) {
+        return new LifeSpent(
+                Math.min(MOST, low * count), Math.min(MOST, central * count), Math.min(MOST, high * count));
+    }
+
     /** As written: {@code 45 % (20 to 110 %)}. */
     public String text() {
         return Shown.percent(central) + " (" + Shown.number(low * 100) + " to " + Shown.percent(high) + ")";

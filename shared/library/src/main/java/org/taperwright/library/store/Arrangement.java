@@ -1,9 +1,8 @@
-package org.taperwright.sequencer.ui;
+package org.taperwright.library.store;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.taperwright.library.store.Snapshot;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
@@ -19,14 +18,14 @@ import org.taperwright.shaping.sequence.Step;
  * @param motor its motor, likewise
  * @param instruments one for each step, absent when it is no longer in the library
  */
-record Arrangement(
+public record Arrangement(
         Sequence sequence, Optional<Canal> canal, Optional<Motor> motor, List<Optional<Instrument>> instruments) {
-    Arrangement {
+    public Arrangement {
         instruments = List.copyOf(instruments);
     }
 
     /** Looks everything up. */
-    static Arrangement of(Sequence sequence, Snapshot snapshot) {
+    public static Arrangement of(Sequence sequence, Snapshot snapshot) {
         return new Arrangement(
                 sequence,
                 sequence.canal().flatMap(id -> snapshot.thing(id, Canal.class)),
@@ -37,7 +36,7 @@ record Arrangement(
     }
 
     /** The indices of the steps whose instrument is at hand. */
-    List<Integer> complete() {
+    public List<Integer> complete() {
         List<Integer> complete = new ArrayList<>();
         for (int i = 0; i < instruments.size(); i++) {
             if (instruments.get(i).isPresent()) {
@@ -48,7 +47,7 @@ record Arrangement(
     }
 
     /** The {@link #complete} steps in the canal, absent without a canal. */
-    Optional<ArrangedSequence> arranged() {
+    public Optional<ArrangedSequence> arranged() {
         return canal.map(tried -> {
             List<Step> steps =
                     complete().stream().map(i -> sequence.steps().get(i)).toList();
