@@ -57,6 +57,8 @@ class ServerKillTest {
                         .as("kill " + kill + " of seed " + seed)
                         .isTrue();
             }
+            // an edit is told of after it is stored, by the thread that stores
+            storing.submit(() -> {}).get();
             check(history, settings, edits);
         } finally {
             storing.shutdown();
