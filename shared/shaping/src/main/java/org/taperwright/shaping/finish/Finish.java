@@ -15,13 +15,13 @@ import org.taperwright.shaping.passage.stroke.CanalInWork;
  * @param beforeMm3 volume before shaping to that depth, mm³
  * @param afterMm3 likewise after
  * @param needles the reach of each gauge, the widest first
- * @param cones for each taper the widest that goes to the end as named; a taper of which none does is absent
+ * @param cones for each taper the widest that as named stops no more than {@value #THERE_MM} mm short; absent where none does
  */
 public record Finish(double endMm, double beforeMm3, double afterMm3, List<NeedleReach> needles, List<ConeFit> cones) {
     private static final List<Double> TAPERS = List.of(0.02, 0.04, 0.06, 0.08);
     private static final int LEAST_SIZE = 15;
-    /** Short of the end by no more than this counts as there, mm. */
-    private static final double THERE_MM = 0.011;
+    /** A cone that stops short by no more than this is there, mm: the shaped end is pointed (common practice, no source). */
+    public static final double THERE_MM = 0.5;
 
     public Finish {
         needles = List.copyOf(needles);
@@ -59,6 +59,6 @@ public record Finish(double endMm, double beforeMm3, double afterMm3, List<Needl
     }
 
     private static boolean reaches(Cone cone, InscribedCircles circles, double end) {
-        return Fit.of(circles, cone.tipMm(), cone.taper(), end).depthMm() > end - THERE_MM;
+        return Fit.of(circles, cone.tipMm(), cone.taper(), end).depthMm() >= end - THERE_MM - 1e-9;
     }
 }
