@@ -23,14 +23,19 @@ import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.canal.preset.CanalPreset;
 import org.taperwright.shaping.canal.preset.CanalPresets;
 import org.taperwright.shaping.canal.preset.PresetDraw;
+import org.taperwright.shaping.finish.Finish;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.GeometricPassages;
 import org.taperwright.shaping.passage.spread.ShapingBands;
+import org.taperwright.shaping.passage.stroke.CanalInWork;
+import org.taperwright.shaping.passage.stroke.Mesh;
 import org.taperwright.shaping.passage.stroke.PreparedSequence;
 import org.taperwright.shaping.passage.stroke.SequenceShaping;
 import org.taperwright.shaping.passage.stroke.ShapedSequence;
+import org.taperwright.shaping.passage.stroke.ShapingConstants;
+import org.taperwright.shaping.passage.stroke.StrokePlan;
 import org.taperwright.shaping.population.PopulationShaping;
 import org.taperwright.shaping.sequence.ArrangedSequence;
 import org.taperwright.shaping.sequence.Sequence;
@@ -101,15 +106,29 @@ final class Shape implements Callable<Integer> {
             return Main.DONE;
         }
         GeometricPassage passage = GeometricPassages.of(arranged);
-        ShapedSequence shaped = SequenceShaping.of(arranged, Progress.NONE);
-        Optional<ShapingBands> known = bands
-                ? Optional.of(ShapingBands.of(PreparedSequence.of(arranged), shaped, Progress.NONE))
-                : Optional.empty();
+        PreparedSequence prepared = PreparedSequence.of(arranged);
+        CanalInWork work = CanalInWork.of(arranged.canal(), Mesh.FINE.spacingMm(), Mesh.FINE.directions());
+        ShapedSequence shaped =
+                SequenceShaping.run(prepared, work, ShapingConstants.USUAL, StrokePlan.USUAL, Mesh.FINE, Progress.NONE);
+        Finish finish = Finish.of(work, finishedTo(work, arranged, shaped), Progress.NONE);
+        Optional<ShapingBands> known =
+                bands ? Optional.of(ShapingBands.of(prepared, shaped, Progress.NONE)) : Optional.empty();
         String text = given.json()
-                ? PassageJson.of(arranged, passage, shaped, known)
-                : PassageText.of(arranged, passage, shaped, known);
+                ? PassageJson.of(arranged, passage, shaped, finish, known)
+                : PassageText.of(arranged, passage, shaped, finish, known);
         spec.commandLine().getOut().print(text);
         return Main.DONE;
+    }
+
+    /** Depth of the last step that was made; where none was, that at which instrumentation is to end. */
+    private static double finishedTo(CanalInWork work, ArrangedSequence arranged, ShapedSequence shaped) {
+        return shaped.byPlace().isEmpty()
+                ? work.geometry().endDepthMm()
+                : work.geometry()
+                        .depthOfMm(arranged.sequence()
+                                .steps()
+                                .get(shaped.byPlace().lastKey())
+                                .depthMm());
     }
 
     private String population(ArrangedSequence arranged, CanalPreset preset) {

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.shaping.finish.Finish;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.StepGeometry;
@@ -18,7 +19,11 @@ public final class PassageJson {
 
     /** Steps in order. */
     public static String of(
-            ArrangedSequence arranged, GeometricPassage passage, ShapedSequence shaped, Optional<ShapingBands> bands) {
+            ArrangedSequence arranged,
+            GeometricPassage passage,
+            ShapedSequence shaped,
+            Finish finish,
+            Optional<ShapingBands> bands) {
         ResultJson json = new ResultJson("taperwright/passage", 1);
         JsonWriter out = json.out();
         out.name("sequence").text(arranged.sequence().name());
@@ -48,6 +53,7 @@ public final class PassageJson {
         }
         out.endList();
         new ShapedJson(out).write(shaped);
+        new FinishJson(out).write(finish);
         bands.ifPresent(new BandsJson(out)::write);
         return json.finished();
     }

@@ -11,6 +11,7 @@ import org.taperwright.command.table.Column;
 import org.taperwright.command.table.Table;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.shaping.canal.Canal;
+import org.taperwright.shaping.finish.Finish;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
@@ -30,7 +31,11 @@ public final class PassageText {
 
     /** The passage, the caution at the end. */
     public static String of(
-            ArrangedSequence arranged, GeometricPassage passage, ShapedSequence shaped, Optional<ShapingBands> bands) {
+            ArrangedSequence arranged,
+            GeometricPassage passage,
+            ShapedSequence shaped,
+            Finish finish,
+            Optional<ShapingBands> bands) {
         Canal canal = arranged.canal();
         Page page = new Page();
         page.title(arranged.sequence().name());
@@ -46,6 +51,7 @@ public final class PassageText {
                 "Where each step is wider than what was there before it, instruments centred (computed, by geometry)");
         page.table(widening(arranged, passage));
         ShapedText.parts(page, arranged, shaped);
+        FinishText.parts(page, finish);
         bands.ifPresent(found -> BandsText.parts(page, found));
         return page.finished();
     }

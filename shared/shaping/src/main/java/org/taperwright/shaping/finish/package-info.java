@@ -1,6 +1,8 @@
 /**
- * What fits a canal: largest inscribed circles by level, and the cones and flexible needles that pass them. In: a canal's open space.
- * Out: depths, where they bind, clearances, shares filled. Source: plane and solid geometry; standing computed, given the space.
+ * What fits a canal: largest inscribed circles by level, the needles that pass them, by width and by stiffness, and the cones that fill
+ * it. In: a canal as it was shaped. Out: {@link org.taperwright.shaping.finish.Finish}: depths, where cones bind, clearances, shares filled.
+ * Sources: plane and solid geometry (computed, given the space); gauges of ISO 9626 and tolerances of ISO 6877, both from memory; reach of a
+ * steel needle by placement (index).
  */
 @NullMarked
 package org.taperwright.shaping.finish;

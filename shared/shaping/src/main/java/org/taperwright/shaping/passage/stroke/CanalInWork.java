@@ -84,13 +84,27 @@ public final class CanalInWork {
         return StationVolumes.whole(perLength, now.spacingMm());
     }
 
+    /** Volume as it now is down to a depth, mm³. */
+    public double volumeToMm3(double depthMm) {
+        return StationVolumes.to(perLength, now.spacingMm(), depthMm);
+    }
+
+    /** Volume before shaping down to a depth, mm³. */
+    public double volumeBeforeToMm3(double depthMm) {
+        return StationVolumes.to(perLengthBefore(), before.spacingMm(), depthMm);
+    }
+
     /** Volume before shaping by third, mm³. */
     public Map<Third, Double> volumeBeforeByThirdMm3() {
+        return StationVolumes.byThird(perLengthBefore(), before.spacingMm(), geometry);
+    }
+
+    private double[] perLengthBefore() {
         double[] first = new double[before.stations()];
         for (int j = 0; j < first.length; j++) {
             first[j] = before.volumePerLengthMm2(j, line);
         }
-        return StationVolumes.byThird(first, before.spacingMm(), geometry);
+        return first;
     }
 
     /** Volume as it now is by third, mm³. */

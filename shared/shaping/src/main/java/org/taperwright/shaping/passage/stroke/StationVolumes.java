@@ -23,6 +23,10 @@ final class StationVolumes {
         return between(perLength, spacingMm, 0, spacingMm * (perLength.length - 1));
     }
 
+    static double to(double[] perLength, double spacingMm, double depthMm) {
+        return between(perLength, spacingMm, 0, depthMm);
+    }
+
     private static double between(double[] perLength, double spacingMm, double from, double to) {
         double sum = 0;
         for (int j = 0; j + 1 < perLength.length; j++) {

@@ -1,0 +1,58 @@
+package org.taperwright.command.print;
+
+import org.taperwright.library.exchange.json.JsonWriter;
+import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.shaping.finish.ConeFit;
+import org.taperwright.shaping.finish.Finish;
+import org.taperwright.shaping.finish.NeedleReach;
+import org.taperwright.shaping.finish.StiffNeedle;
+
+/** What a shaped canal lets in, as an object of a result. */
+final class FinishJson {
+    private final JsonWriter out;
+
+    FinishJson(JsonWriter out) {
+        this.out = out;
+    }
+
+    void write(Finish finish) {
+        out.name("finish").beginObject(false);
+        out.name("endMm").number(finish.endMm());
+        out.name("volumeBeforeMm3").number(finish.beforeMm3());
+        out.name("volumeAfterMm3").number(finish.afterMm3());
+        out.name("assumedForceN").number(StiffNeedle.FORCE_N);
+        out.name("assumedStrain").number(StiffNeedle.STRAIN);
+        out.name("needles").beginList(finish.needles().isEmpty());
+        for (NeedleReach reach : finish.needles()) {
+            out.beginObject(false);
+            out.name("gauge").text(reach.gauge().word());
+            out.name("outerMm").number(reach.gauge().outerMm());
+            out.name(Standing.COMPUTED.word()).beginObject(true);
+            out.name("flexibleMm").number(reach.flexibleMm());
+            out.name("besideMm").number(reach.besideMm()).endObject();
+            out.name(Standing.INDEX.word()).beginObject(true);
+            out.name("stiffMm").number(reach.stiffMm());
+            out.name("stoppedBy").text(reach.stop().word()).endObject();
+            out.endObject();
+        }
+        out.endList();
+        out.name("cones").beginList(finish.cones().isEmpty());
+        for (ConeFit fit : finish.cones()) {
+            out.beginObject(false);
+            out.name("size").number(fit.cone().size());
+            out.name("taper").number(fit.cone().taper());
+            out.name("toleranceMm").number(fit.cone().toleranceMm());
+            out.name("endGapMm").number(fit.endGapMm());
+            out.name("roomAtTipMm").number(fit.nominal().gapMm());
+            out.name("shareFilled").number(fit.shareFilled());
+            out.name("widestDepthMm").number(fit.wide().depthMm());
+            if (fit.wide().binds()) {
+                out.name("widestHeldAtMm").number(fit.wide().bindDepthMm());
+            }
+            out.name("thinnestRoomAtTipMm").number(fit.thin().gapMm());
+            out.endObject();
+        }
+        out.endList();
+        out.endObject();
+    }
+}
