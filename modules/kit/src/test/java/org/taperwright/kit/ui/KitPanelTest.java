@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
@@ -21,9 +22,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.taperwright.library.history.Change;
+import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.shaping.canal.Canal;
+import org.taperwright.shaping.canal.CanalPiece;
+import org.taperwright.shaping.canal.Opening;
 import org.taperwright.shaping.kit.Kit;
+import org.taperwright.shaping.kit.LifeSpent;
 import org.taperwright.shaping.kit.Piece;
+import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.api.BareDesk;
 import org.taperwright.workbench.api.ThingTransfer;
 import org.taperwright.workbench.ui.Prose;
@@ -69,6 +78,44 @@ class KitPanelTest {
 
         perform(desk::undo);
         assertThat(piece("k15-1").uses()).isEqualTo(1);
+    }
+
+    @Test
+    void a_use_by_a_sequence_with_a_canal_carries_the_share_of_life_that_it_took() throws InterruptedException {
+        Canal canal = new Canal(
+                "Bent tube",
+                List.of(new CanalPiece(6, 0, 0), new CanalPiece(6, 43, 0)),
+                List.of(new Opening(0, 0.9, 0.9, 0), new Opening(12, 0.2, 0.2, 0)),
+                List.of(),
+                6,
+                17,
+                "invented",
+                "");
+        Sequence sequence =
+                desk.snapshot().thing(SampleKit.SEQUENCE, Sequence.class).orElseThrow();
+        List<Step> steps =
+                List.of(new Step(SampleKit.ROTARY, 17, Motion.ROTATION, Optional.of(300.0), Optional.of(20.0), 3, ""));
+        perform(() -> desk.edit(
+                "Try it in a canal",
+                List.of(
+                        new Change.Put(new ThingId("canal"), canal),
+                        new Change.Put(
+                                SampleKit.SEQUENCE,
+                                new Sequence(
+                                        sequence.name(),
+                                        Optional.of(new ThingId("canal")),
+                                        sequence.motor(),
+                                        steps,
+                                        "")))));
+        perform(() -> ((JComboBox<?>) find(panel, "kit.sequence")).setSelectedIndex(1));
+        select("fen25-2");
+        press("kit.log-a-use");
+
+        LifeSpent spent = piece("fen25-2").log().get(0).lifeSpent().orElseThrow();
+        assertThat(spent.central()).isPositive();
+        assertThat(spent.low()).isLessThan(spent.central());
+        assertThat(spent.high()).isGreaterThan(spent.central());
+        assertThat(piece("fen25-2").log().get(0).sequence()).contains(SampleKit.SEQUENCE);
     }
 
     @Test
