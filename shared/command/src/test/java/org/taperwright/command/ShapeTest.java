@@ -66,6 +66,39 @@ class ShapeTest {
     }
 
     @Test
+    void theShapedCanalIsTriedWithNeedlesAndCones() {
+        JsonNode finish =
+                Ran.with("shape", "--demo", "--json", "rotary-moderate").json().get("finish");
+        assertThat(finish.get("volumeAfterMm3").asDouble())
+                .isGreaterThan(finish.get("volumeBeforeMm3").asDouble());
+        assertThat(finish.get("needles")).hasSize(9);
+        assertThat(finish.get("cones"))
+                .isNotEmpty()
+                .allSatisfy(
+                        cone -> assertThat(cone.get("shareFilled").asDouble()).isBetween(0.1, 1.0));
+    }
+
+    @Test
+    void aSequenceIsRunOverCanalsDrawnFromAPreset() {
+        JsonNode found = Ran.with(
+                        "shape",
+                        "--demo",
+                        "--json",
+                        "--population",
+                        "lower-molar-mb",
+                        "--canals",
+                        "10",
+                        "rotary-moderate")
+                .json();
+        assertThat(found.get("canals").asInt()).isEqualTo(10);
+        assertThat(found.get("source").asText()).contains("from memory");
+        assertThat(found.get("worst")).isNotEmpty();
+        Ran unknown = Ran.with("shape", "--demo", "--population", "no-such", "rotary-moderate");
+        assertThat(unknown.code()).isEqualTo(2);
+        assertThat(unknown.err()).contains("no-such").contains("lower-molar-mb");
+    }
+
+    @Test
     void anotherCanalGivesAnotherOutcome() {
         JsonNode own = Ran.with("shape", "--demo", "--json", "rotary-moderate").json();
         JsonNode other = Ran.with("shape", "--demo", "--json", "rotary-moderate", "--canal", "oval")

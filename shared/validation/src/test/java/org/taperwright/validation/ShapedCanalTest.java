@@ -8,8 +8,13 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.taperwright.shaping.finish.Fit;
+import org.taperwright.shaping.finish.InscribedCircles;
+import org.taperwright.shaping.finish.NeedleReach;
+import org.taperwright.shaping.finish.StiffNeedle;
 import org.taperwright.shaping.passage.Third;
 import org.taperwright.shaping.passage.stroke.CanalInWork;
 import org.taperwright.shaping.passage.stroke.RootWall;
@@ -50,6 +55,27 @@ class ShapedCanalTest {
             number++;
         }
         whole(row, canal, sequence.root());
+    }
+
+    @Test
+    void aConeAndANeedleGoAsDeepAsTheReferenceSays() {
+        JsonNode row = ReferenceCanals.only("S2-wear-50GPa");
+        ReferenceSequence sequence = new ReferenceSequence(row);
+        CanalInWork canal = sequence.canal();
+        sequence.steps().forEach(step -> sequence.run(canal, step));
+        double end = row.at("/input/z_work").asDouble();
+        InscribedCircles circles = InscribedCircles.of(canal.now());
+        Fit cone = Fit.of(circles, 0.25, 0.04, end);
+        ReferenceCanals.hold(row, "/cone/nominal/z", cone.depthMm(), 0, 0.05, VOLUME);
+        double share = Fit.volumeMm3(0.25, 0.04, cone.depthMm()) / canal.volumeToMm3(end);
+        ReferenceCanals.hold(row, "/cone/nominal/share", share, 0.01, 0, VOLUME);
+        ReferenceCanals.hold(
+                row, "/cone/large/z", Fit.of(circles, 0.27, 0.04, end).depthMm(), 0, 0.05, VOLUME);
+        Fit flexible = Fit.of(circles, 0.31, 0, end);
+        ReferenceCanals.hold(row, "/needle/0/flexible_z", flexible.depthMm(), 0, 0.05, VOLUME);
+        StiffNeedle.Way way = StiffNeedle.way(0.31, 0.16, canal, flexible.depthMm());
+        ReferenceCanals.hold(row, "/needle/0/stiff_z", way.depthMm(), 0, 0.25, "one step of the way, 0.25 mm");
+        assertThat(way.stop()).hasValue(NeedleReach.Stop.FORCE);
     }
 
     @ParameterizedTest

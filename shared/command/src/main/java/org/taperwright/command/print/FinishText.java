@@ -38,11 +38,10 @@ final class FinishText {
                     reach.stop().word());
         }
         page.table(needles);
-        page.part(
-                "Filling: for each taper the widest cone that goes to the depth of the last step as named (computed; tolerances of ISO 6877, "
-                        + "from memory)");
+        page.part("Filling: for each taper the widest cone that as named stops at most " + Shown.number(Finish.THERE_MM)
+                + " mm short of the depth of the last step (computed; tolerances of ISO 6877, from memory)");
         if (finish.cones().isEmpty()) {
-            page.line("No cone of size 15 or more goes to the depth of the last step.");
+            page.line("No cone of size 15 or more comes near the depth of the last step.");
             return;
         }
         Table cones = Table.of(

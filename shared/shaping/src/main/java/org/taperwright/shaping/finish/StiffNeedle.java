@@ -1,6 +1,7 @@
 package org.taperwright.shaping.finish;
 
 import java.util.List;
+import java.util.Optional;
 import org.taperwright.shaping.canal.Centreline;
 import org.taperwright.shaping.passage.stroke.CanalInWork;
 import org.taperwright.shaping.placement.InsertionForce;
@@ -35,31 +36,46 @@ public final class StiffNeedle {
     public static NeedleReach of(NeedleGauge gauge, CanalInWork canal, InscribedCircles circles) {
         double end = canal.geometry().endDepthMm();
         Fit flexible = Fit.of(circles, gauge.outerMm(), 0, end);
+        Way way = way(gauge.outerMm(), gauge.boreMm(), canal, flexible.depthMm());
+        NeedleReach.Stop free = flexible.binds() ? NeedleReach.Stop.WIDTH : NeedleReach.Stop.END;
+        return new NeedleReach(
+                gauge, flexible.depthMm(), way.depthMm(), way.stop().orElse(free), flexible.gapMm());
+    }
+
+    /**
+     * How far a needle is pushed.
+     *
+     * @param depthMm depth of its tip, mm
+     * @param stop whether force or strain ended its way; empty where neither did
+     */
+    public record Way(double depthMm, Optional<NeedleReach.Stop> stop) {}
+
+    /** How far a needle of any diameters, mm, is pushed towards a depth to which its circle fits. */
+    public static Way way(double outerMm, double boreMm, CanalInWork canal, double deepestMm) {
         PlacementSolver solver = PlacementSolver.of(
-                rod(gauge), SPACING_MM, canal.now().directions().count());
+                rod(outerMm, boreMm), SPACING_MM, canal.now().directions().count());
         Centreline line = canal.line();
         double reached = 0;
-        NeedleReach.Stop stop = flexible.binds() ? NeedleReach.Stop.WIDTH : NeedleReach.Stop.END;
-        int steps = (int) Math.ceil(flexible.depthMm() / STEP_MM - 1e-9);
+        int steps = (int) Math.ceil(deepestMm / STEP_MM - 1e-9);
         for (int i = 1; i <= steps; i++) {
-            double depth = Math.min(flexible.depthMm(), i * STEP_MM);
+            double depth = Math.min(deepestMm, i * STEP_MM);
             Setting setting = Setting.straight(depth);
             Placement placement = solver.place(line, canal.support(), Springs.FIRM, setting);
             double push = InsertionForce.of(solver, placement, line, canal.support(), Springs.FIRM, setting)
                     + FRICTION * placement.totalForceN();
-            boolean bent = placement.strain(placement.mostStrainedNode()) > STRAIN;
-            if (bent || push > FORCE_N) {
-                stop = bent ? NeedleReach.Stop.STRAIN : NeedleReach.Stop.FORCE;
-                break;
+            if (placement.strain(placement.mostStrainedNode()) > STRAIN) {
+                return new Way(reached, Optional.of(NeedleReach.Stop.STRAIN));
+            }
+            if (push > FORCE_N) {
+                return new Way(reached, Optional.of(NeedleReach.Stop.FORCE));
             }
             reached = depth;
         }
-        return new NeedleReach(gauge, flexible.depthMm(), reached, stop, flexible.gapMm());
+        return new Way(reached, Optional.empty());
     }
 
-    private static Rod rod(NeedleGauge gauge) {
-        double d = gauge.outerMm();
-        double unit = YOUNG_MPA * Math.PI / 64 * (1 - Math.pow(gauge.boreMm() / d, 4));
+    private static Rod rod(double d, double boreMm) {
+        double unit = YOUNG_MPA * Math.PI / 64 * (1 - Math.pow(boreMm / d, 4));
         // it cuts nowhere: the range of levels that cut is empty
         return Rod.of(
                 LENGTH_MM,

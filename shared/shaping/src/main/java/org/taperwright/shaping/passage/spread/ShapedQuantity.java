@@ -48,7 +48,7 @@ public record ShapedQuantity(
                         place,
                         "torqueNmm",
                         "torque",
-                        "N mm",
+                        "N·mm",
                         Standing.INDEX,
                         step -> step.torque().totalNmm()),
                 step(place, "torsionalReserve", "torsional reserve", "", Standing.INDEX, StepOutcome::reserve),
