@@ -18,6 +18,7 @@ import org.taperwright.mechanics.fatigue.Tube;
 import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.properties.Profiles;
 import org.taperwright.mechanics.properties.SectionAnalysis;
+import org.taperwright.mechanics.properties.helix.NoFactors;
 import org.taperwright.mechanics.section.Outline;
 import org.taperwright.mechanics.section.OutlineResult;
 import org.taperwright.mechanics.section.Sections;
@@ -52,6 +53,10 @@ public final class Assessments {
                     "taper",
                     unsolved.getMessage(),
                     "a blade without a place that is all but broken by its own thinness"));
+            return new AssessmentResult.Refused(faults);
+        } catch (NoFactors unknown) {
+            faults.add(Fault.impossible(
+                    "sections", unknown.getMessage(), "outlines with fewer or thicker fins, or more alike"));
             return new AssessmentResult.Refused(faults);
         }
     }

@@ -25,6 +25,7 @@ class FoundDesignsTest {
             -6803345800057020374; splines between fins and a notched bar swung below zero
             -2902391795934911372; points within a millionth, which a triangulation takes for one
             -7305211479695003402; two thousand points blended with a rhombus took minutes
+            -503532653989093725; a rhombus that grows eight fins, of which no helical factors are found
             806172501569318489; two thousand points blended with a double S at every sample of a band
             """)
     void givesNumbersOrFaults(long seed, String what) {

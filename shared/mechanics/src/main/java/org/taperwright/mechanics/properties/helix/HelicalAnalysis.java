@@ -32,7 +32,8 @@ public final class HelicalAnalysis {
      * The factors.
      *
      * @param outline an outline that a section's analysis finds nothing impossible in
-     * @throws IllegalArgumentException for a Poisson's ratio outside 0 to 0.495, or an outline that crosses itself
+     * @throws NoFactors for an outline that crosses itself, or has more fins than the bounds of work allow
+     * @throws IllegalArgumentException for a Poisson's ratio outside 0 to 0.495
      */
     public static HelicalFactors of(Outline outline, double poisson) {
         if (!(poisson >= 0 && poisson <= 0.495)) {
@@ -51,8 +52,8 @@ public final class HelicalAnalysis {
             }
             found = found.or(() -> on(contour, 1, false, key.poisson));
         }
-        return found.orElseThrow(() -> new IllegalArgumentException(
-                "section: the outline crosses or touches itself; a simple outline is needed"));
+        return found.orElseThrow(() -> new NoFactors(
+                "what the turning of its flutes makes of a section, also of one between two stations, was not found"));
     }
 
     private static Optional<HelicalFactors> on(Contour contour, double factor, boolean bent, double poisson) {
