@@ -3,15 +3,15 @@ package org.taperwright.catalogue.ui;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.InstrumentFilter;
 import org.taperwright.mechanics.alloy.Alloy;
@@ -26,21 +26,33 @@ import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.RowLabel;
 import org.taperwright.workbench.ui.ShrinkingRow;
 import org.taperwright.workbench.ui.Spacing;
+import org.taperwright.workbench.ui.TextChanges;
 
-/** The conditions of a filter besides its words: sizes, taper, length, section, alloy, motion, stock, motor. */
+/**
+ * The conditions of a filter besides its words: sizes, taper, length, section, alloy, motion, stock, motor. A filter shown stays
+ * whole: a range or several choices, which a saved filter may hold, stand among the choices in words of their own.
+ */
 final class FilterBar extends JPanel {
+    private static final String SIZES = "A size such as 25, or a range such as 15–40";
+
     private final JTextField sizes = new JTextField(6);
-    private final ChoiceField<Optional<Double>> taper = choice("taper", "Taper", "any taper", Shown::taper);
-    private final ChoiceField<Optional<Double>> length = choice("length", "Length", "any length", Shown::mm);
-    private final ChoiceField<Optional<String>> section =
-            choice("section", "Section", "any section", FilterBar::section);
-    private final ChoiceField<Optional<String>> alloy = choice("alloy", "Alloy", "any alloy", FilterBar::alloy);
-    private final ChoiceField<Optional<Motion>> motion = choice("motion", "Motion", "any motion", Motion::word);
+    private final ChoiceField<Optional<Window>> taper = choice("taper", "Taper", Optional.empty(), FilterBar::taper);
+    private final ChoiceField<Optional<Window>> length =
+            choice("length", "Length", Optional.empty(), FilterBar::length);
+    private final ChoiceField<List<String>> section =
+            choice("section", "Section", List.of(), some -> words(some, "any section", FilterBar::section));
+    private final ChoiceField<List<String>> alloy =
+            choice("alloy", "Alloy", List.of(), some -> words(some, "any alloy", FilterBar::alloy));
+    private final ChoiceField<List<Motion>> motion =
+            choice("motion", "Motion", List.of(), some -> words(some, "any motion", Motion::word));
     private final JCheckBox stock = new JCheckBox("In stock");
-    private final ChoiceField<Optional<Entry>> motor = choice("motor", "Motor", "any motor", Entry::name);
+    private final ChoiceField<Optional<ThingId>> motor = choice("motor", "Motor", Optional.empty(), this::motor);
     private final JButton clear = new JButton("Clear");
     private transient Runnable changed = () -> {};
-    private transient Optional<ThingId> wantedMotor = Optional.empty();
+    private transient List<Entry> motors = List.of();
+    /** The sizes shown, with the text they are shown by: typed ones are whole numbers, kept ones need not be. */
+    private transient Optional<Window> size = Optional.empty();
+
     private boolean quiet;
 
     FilterBar() {
@@ -50,10 +62,10 @@ final class FilterBar extends JPanel {
         sizes.setName("filter.sizes");
         sizes.getAccessibleContext().setAccessibleName("Sizes");
         sizes.putClientProperty("JTextField.placeholderText", "15–40");
-        sizes.setToolTipText("A size such as 25, or a range such as 15–40");
-        sizes.getDocument().addDocumentListener(new Typing());
+        sizes.setToolTipText(SIZES);
+        TextChanges.each(sizes, this::typed);
         motor.setToolTipText("Only instruments whose stated speed, torque, motion and angles this motor can be set to");
-        motion.setChoices(optional(List.of(Motion.values())));
+        offer(motion, Arrays.stream(Motion.values()).map(List::of).toList());
         stock.setName("filter.stock");
         stock.setOpaque(false);
         stock.setToolTipText(
@@ -64,16 +76,8 @@ final class FilterBar extends JPanel {
             show(InstrumentFilter.ALL);
             changed.run();
         });
-        listen(taper);
-        listen(length);
-        listen(section);
-        listen(alloy);
-        listen(motion);
+        List.of(taper, length, section, alloy, motion, motor).forEach(field -> field.onCommit(any -> changed()));
         stock.addActionListener(event -> changed());
-        motor.onCommit(chosen -> {
-            wantedMotor = chosen.map(Entry::id);
-            changed();
-        });
         add(row(new RowLabel("Sizes", sizes), sizes, taper, length, motion, stock), BorderLayout.NORTH);
         add(row(section, alloy, new RowLabel("driven by", motor), motor, clear), BorderLayout.SOUTH);
     }
@@ -87,18 +91,10 @@ final class FilterBar extends JPanel {
         return row;
     }
 
-    private static <T> ChoiceField<Optional<T>> choice(
-            String name, String what, String any, Function<T, String> words) {
-        return new ChoiceField<>(
-                "filter." + name,
-                what,
-                List.of(Optional.empty()),
-                value -> value.map(words).orElse(any));
-    }
-
-    private <T> void listen(ChoiceField<Optional<T>> field) {
-        field.setValue(Optional.empty());
-        field.onCommit(any -> changed());
+    private static <T> ChoiceField<T> choice(String name, String what, T any, Function<T, String> words) {
+        ChoiceField<T> field = new ChoiceField<>("filter." + name, what, List.of(any), words);
+        field.setValue(any);
+        return field;
     }
 
     private void changed() {
@@ -114,24 +110,25 @@ final class FilterBar extends JPanel {
 
     /** Offers what occurs in the library. */
     void offer(InstrumentChoices choices) {
-        quiet = true;
-        offer(taper, choices.tapers());
-        offer(length, choices.lengthsMm());
-        offer(section, choices.families());
-        offer(alloy, choices.alloys());
-        List<Optional<Entry>> motors = optional(choices.motors());
-        motor.setChoices(motors);
-        motor.setValue(motors.stream()
-                .filter(each -> each.map(Entry::id).equals(wantedMotor))
-                .findFirst()
-                .orElse(Optional.empty()));
-        quiet = false;
+        motors = choices.motors();
+        offer(taper, single(choices.tapers()));
+        offer(length, single(choices.lengthsMm()));
+        offer(section, choices.families().stream().map(List::of).toList());
+        offer(alloy, choices.alloys().stream().map(List::of).toList());
+        offer(motor, motors.stream().map(Entry::id).map(Optional::of).toList());
     }
 
-    /** What is chosen stays offered, even when nothing in the library has it any more. */
-    private static <T> void offer(ChoiceField<Optional<T>> field, List<T> values) {
-        Optional<T> chosen = chosen(field);
-        List<Optional<T>> offered = new ArrayList<>(optional(values));
+    private static List<Optional<Window>> single(List<Double> values) {
+        return values.stream()
+                .map(value -> Optional.of(new Window(value, value)))
+                .toList();
+    }
+
+    /** Offers choices after the one for any; what is chosen stays offered, even when nothing in the library has it any more. */
+    private static <T> void offer(ChoiceField<T> field, List<T> values) {
+        List<T> offered = new ArrayList<>(List.of(field.getItemAt(0)));
+        offered.addAll(values);
+        T chosen = chosen(field);
         if (!offered.contains(chosen)) {
             offered.add(chosen);
         }
@@ -139,61 +136,12 @@ final class FilterBar extends JPanel {
         field.setValue(chosen);
     }
 
-    private static <T> List<Optional<T>> optional(List<T> values) {
-        List<Optional<T>> all = new ArrayList<>(List.of(Optional.empty()));
-        values.forEach(value -> all.add(Optional.of(value)));
-        return all;
+    private static <T> T chosen(ChoiceField<T> field) {
+        return field.getItemAt(Math.max(0, field.getSelectedIndex()));
     }
 
-    private static <T> Optional<T> chosen(ChoiceField<Optional<T>> field) {
-        int index = field.getSelectedIndex();
-        return index < 0 ? Optional.empty() : field.getItemAt(index);
-    }
-
-    private static String section(String family) {
-        return Sections.family(family).map(SectionFamily::label).orElse(family);
-    }
-
-    private static String alloy(String id) {
-        return Alloys.find(id).map(Alloy::label).orElse(id);
-    }
-
-    /** The filter chosen, with these words. */
-    InstrumentFilter filter(String words) {
-        List<Integer> ends = SizesEntry.range(sizes.getText()).sizes();
-        return new InstrumentFilter(
-                words,
-                ends.isEmpty() ? Optional.empty() : Optional.of(new Window(ends.get(0), ends.get(1))),
-                chosen(taper).map(value -> new Window(value, value)),
-                chosen(length).map(value -> new Window(value, value)),
-                chosen(section).stream().toList(),
-                chosen(alloy).stream().toList(),
-                chosen(motion).stream().toList(),
-                stock.isSelected(),
-                wantedMotor);
-    }
-
-    /** Shows a filter without telling anyone; of several choices in one field, the first. */
-    void show(InstrumentFilter filter) {
-        quiet = true;
-        sizes.setText(filter.size().map(FilterBar::text).orElse(""));
-        show(taper, filter.taper().map(Window::least));
-        show(length, filter.lengthMm().map(Window::least));
-        show(section, filter.families().stream().findFirst());
-        show(alloy, filter.alloys().stream().findFirst());
-        show(motion, filter.motions().stream().findFirst());
-        stock.setSelected(filter.inStock());
-        wantedMotor = filter.motor();
-        for (int i = 0; i < motor.getItemCount(); i++) {
-            if (motor.getItemAt(i).map(Entry::id).equals(wantedMotor)) {
-                motor.setValue(motor.getItemAt(i));
-            }
-        }
-        quiet = false;
-    }
-
-    private static <T> void show(ChoiceField<Optional<T>> field, Optional<T> value) {
-        List<Optional<T>> offered = new ArrayList<>();
+    private static <T> void show(ChoiceField<T> field, T value) {
+        List<T> offered = new ArrayList<>();
         for (int i = 0; i < field.getItemCount(); i++) {
             offered.add(field.getItemAt(i));
         }
@@ -204,34 +152,85 @@ final class FilterBar extends JPanel {
         field.setValue(value);
     }
 
-    private static String text(Window range) {
-        String least = Shown.number(range.least(), 0, 0);
-        String most = Shown.number(range.most(), 0, 0);
-        return least.equals(most) ? least : least + "–" + most;
+    private static String taper(Optional<Window> range) {
+        return range.map(each -> ends(each, Shown.taper(each.least()), Shown.taper(each.most())))
+                .orElse("any taper");
     }
 
-    /** Tells of every change of the sizes. */
-    private final class Typing implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            typed();
-        }
+    private static String length(Optional<Window> range) {
+        return range.map(each -> ends(each, Shown.number(each.least(), 0, 2), Shown.number(each.most(), 0, 2)) + " mm")
+                .orElse("any length");
+    }
 
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            typed();
-        }
+    private static String ends(Window range, String least, String most) {
+        return range.least() == range.most() ? least : least + "–" + most;
+    }
 
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            typed();
-        }
+    private static <T> String words(List<T> some, String any, Function<T, String> word) {
+        return some.isEmpty() ? any : some.stream().map(word).collect(Collectors.joining(" or "));
+    }
 
-        private void typed() {
-            String fault = SizesEntry.range(sizes.getText()).fault();
-            sizes.putClientProperty("JComponent.outline", fault.isEmpty() ? null : "error");
-            sizes.setToolTipText(fault.isEmpty() ? "A size such as 25, or a range such as 15–40" : fault);
-            changed();
+    private static String section(String family) {
+        return Sections.family(family).map(SectionFamily::label).orElse(family);
+    }
+
+    private static String alloy(String id) {
+        return Alloys.find(id).map(Alloy::label).orElse(id);
+    }
+
+    private String motor(Optional<ThingId> id) {
+        return id.map(wanted -> motors.stream()
+                        .filter(each -> each.id().equals(wanted))
+                        .map(Entry::name)
+                        .findFirst()
+                        .orElse("a motor no longer there"))
+                .orElse("any motor");
+    }
+
+    /** The filter chosen, with these words. */
+    InstrumentFilter filter(String words) {
+        return new InstrumentFilter(
+                words,
+                size,
+                chosen(taper),
+                chosen(length),
+                chosen(section),
+                chosen(alloy),
+                chosen(motion),
+                stock.isSelected(),
+                chosen(motor));
+    }
+
+    /** Shows a filter without telling anyone. */
+    void show(InstrumentFilter filter) {
+        quiet = true;
+        sizes.setText(filter.size()
+                .map(each -> ends(each, Shown.number(each.least(), 0, 2), Shown.number(each.most(), 0, 2)))
+                .orElse(""));
+        quiet = false;
+        mark("");
+        size = filter.size();
+        show(taper, filter.taper());
+        show(length, filter.lengthMm());
+        show(section, filter.families());
+        show(alloy, filter.alloys());
+        show(motion, filter.motions());
+        stock.setSelected(filter.inStock());
+        show(motor, filter.motor());
+    }
+
+    private void typed() {
+        if (!quiet) {
+            SizesEntry read = SizesEntry.range(sizes.getText());
+            List<Integer> ends = read.sizes();
+            size = ends.isEmpty() ? Optional.empty() : Optional.of(new Window(ends.get(0), ends.get(1)));
+            mark(read.fault());
+            changed.run();
         }
+    }
+
+    private void mark(String fault) {
+        sizes.putClientProperty("JComponent.outline", fault.isEmpty() ? null : "error");
+        sizes.setToolTipText(fault.isEmpty() ? SIZES : fault);
     }
 }

@@ -4,8 +4,7 @@ import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
+import org.taperwright.workbench.ui.TextChanges;
 
 /** A box to narrow a list as one types: Escape clears it, the down arrow goes to the list. */
 final class SearchField extends JTextField {
@@ -30,22 +29,7 @@ final class SearchField extends JTextField {
 
     /** Calls back at every change of the text. */
     void onChange(Runnable changed) {
-        getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                changed.run();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                changed.run();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                changed.run();
-            }
-        });
+        TextChanges.each(this, changed);
     }
 
     /** Calls back at the down arrow. */

@@ -12,8 +12,6 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
 import org.taperwright.mechanics.quantity.Unit;
 import org.taperwright.mechanics.work.Outcome;
@@ -24,6 +22,7 @@ import org.taperwright.workbench.ui.RowLabel;
 import org.taperwright.workbench.ui.ShrinkingRow;
 import org.taperwright.workbench.ui.SizeChip;
 import org.taperwright.workbench.ui.Spacing;
+import org.taperwright.workbench.ui.TextChanges;
 
 /**
  * New instruments from little: sizes, tapers, type and lengths fill the rest. What would be added, and how many, is shown
@@ -71,12 +70,12 @@ final class SeriesBar extends JPanel {
         add.addActionListener(event -> add());
         for (JTextField each : List.of(sizes, tapers, lengths)) {
             each.addActionListener(event -> add());
-            each.getDocument().addDocumentListener(new Typing());
+            TextChanges.each(each, this::describe);
         }
         type.addActionListener(event -> describe());
         if (type.getEditor().getEditorComponent() instanceof JTextComponent text) {
             text.setName("entry.type.text");
-            text.getDocument().addDocumentListener(new Typing());
+            TextChanges.each(text, this::describe);
         }
         JPanel fields = new JPanel(new ShrinkingRow(Spacing.NEAR));
         fields.setOpaque(false);
@@ -187,23 +186,5 @@ final class SeriesBar extends JPanel {
                         enter.accept(current.value());
                     }
                 }));
-    }
-
-    /** Describes anew at every letter. */
-    private final class Typing implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            describe();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            describe();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            describe();
-        }
     }
 }

@@ -15,14 +15,13 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.workbench.ui.Spacing;
+import org.taperwright.workbench.ui.TextChanges;
 
 /** A list of the library's designs from which several are chosen, narrowed as one types. */
 final class DesignChooser extends JPanel {
@@ -49,22 +48,7 @@ final class DesignChooser extends JPanel {
         add(filter, BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
         add(new JLabel("Hold Ctrl to choose several."), BorderLayout.SOUTH);
-        filter.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                narrow();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                narrow();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                narrow();
-            }
-        });
+        TextChanges.each(filter, this::narrow);
         narrow();
     }
 

@@ -13,8 +13,6 @@ import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.mechanics.design.Motion;
@@ -35,6 +33,7 @@ import org.taperwright.workbench.ui.Heading;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.Prose;
 import org.taperwright.workbench.ui.Spacing;
+import org.taperwright.workbench.ui.TextChanges;
 import org.taperwright.workbench.ui.Written;
 
 /** The same fields of many instruments set at once: one edit, with what became of each row that could not be changed. */
@@ -73,7 +72,7 @@ final class ManyForm extends JPanel {
                         true));
         for (ManyField each : fields) {
             form.row(each.label(), each.field(), "Expected: " + each.expected());
-            each.field().getDocument().addDocumentListener(new Typing());
+            TextChanges.each(each.field(), this::typed);
         }
         JPanel button = new JPanel(new BorderLayout());
         button.setOpaque(false);
@@ -197,23 +196,5 @@ final class ManyForm extends JPanel {
                 + faults.stream()
                         .map(fault -> fault.what() + "; " + fault.expected())
                         .collect(Collectors.joining(", "));
-    }
-
-    /** Wakes the button. */
-    private final class Typing implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            typed();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            typed();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            typed();
-        }
     }
 }
