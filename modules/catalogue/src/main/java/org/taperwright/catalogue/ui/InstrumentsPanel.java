@@ -47,7 +47,7 @@ public final class InstrumentsPanel extends JPanel {
     private final transient InstrumentSorter sorter = new InstrumentSorter(model);
     private final InstrumentTable table = new InstrumentTable(model, sorter);
     private final InstrumentSearch search;
-    private final RowLabel count = new RowLabel(" ");
+    private final RowLabel count = new RowLabel(" ").tone(Ink::quiet);
     private final SeriesBar entry;
     private final InstrumentPane pane;
     private final JSplitPane split = new JSplitPane();
@@ -200,7 +200,6 @@ public final class InstrumentsPanel extends JPanel {
     private void say(InstrumentList list) {
         int all = list.rows().size();
         int through = list.shown().length;
-        count.setForeground(Ink.quiet());
         count.setText(
                 all == through
                         ? String.format(Locale.UK, "%,d instruments", all)
@@ -233,8 +232,9 @@ public final class InstrumentsPanel extends JPanel {
 
     private void enter(SeriesPreview added) {
         table.clearSelection();
-        desk.edit(added.name(), added.changes());
-        desk.select(added.changes().get(0).id());
+        if (desk.edit(added.name(), added.changes())) {
+            desk.select(added.changes().get(0).id());
+        }
     }
 
     private void showDuplicates(java.awt.Component over) {

@@ -26,7 +26,7 @@ final class LibraryEdits {
         desk.snapshot()
                 .entry(id)
                 .filter(entry -> !trimmed.isEmpty() && !trimmed.equals(entry.name()))
-                .ifPresent(entry -> desk.tryEdit(
+                .ifPresent(entry -> desk.edit(
                         "Rename " + entry.name() + " to " + trimmed,
                         List.of(new Change.Put(id, Renamed.of(entry.thing(), trimmed)))));
     }
@@ -44,8 +44,9 @@ final class LibraryEdits {
             taken.add(name);
             changes.add(new Change.Put(ThingId.fresh(), Renamed.of(entry.thing(), name)));
         }
-        desk.edit("Duplicate " + described(entries), changes);
-        desk.select(changes.get(changes.size() - 1).id());
+        if (desk.edit("Duplicate " + described(entries), changes)) {
+            desk.select(changes.get(changes.size() - 1).id());
+        }
     }
 
     /** Takes things out of the library. */

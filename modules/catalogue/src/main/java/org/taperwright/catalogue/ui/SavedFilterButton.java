@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
@@ -16,7 +15,6 @@ import org.taperwright.library.store.InstrumentFilter;
 import org.taperwright.library.store.SavedFilter;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
-import org.taperwright.mechanics.work.Fault;
 import org.taperwright.workbench.api.Desk;
 
 /** A button whose menu keeps the present filter in the library under a name, shows kept ones, and removes them. */
@@ -71,24 +69,17 @@ final class SavedFilterButton extends JButton {
                 null,
                 now.get().words());
         if (name != null) {
-            List<Fault> faults = keep(name.toString().strip());
-            if (!faults.isEmpty()) {
-                JOptionPane.showMessageDialog(
-                        this,
-                        faults.stream().map(Fault::sentence).collect(Collectors.joining("\n")),
-                        "Not saved",
-                        JOptionPane.WARNING_MESSAGE);
-            }
+            keep(name.toString().strip());
         }
     }
 
-    /** Keeps the present filter; one of the same name is replaced. Why it was not kept, if it was not. */
-    List<Fault> keep(String name) {
+    /** Keeps the present filter; one of the same name is replaced. */
+    void keep(String name) {
         Optional<ThingId> old = desk.snapshot().ofKind(ThingKind.FILTER).stream()
                 .filter(entry -> entry.name().equals(name))
                 .map(Entry::id)
                 .findFirst();
         SavedFilter kept = new SavedFilter(name, now.get(), "");
-        return desk.tryEdit("Save filter " + name, List.of(new Change.Put(old.orElseGet(ThingId::fresh), kept)));
+        desk.edit("Save filter " + name, List.of(new Change.Put(old.orElseGet(ThingId::fresh), kept)));
     }
 }

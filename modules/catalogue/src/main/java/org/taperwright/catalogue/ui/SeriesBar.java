@@ -9,7 +9,6 @@ import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
@@ -39,7 +38,7 @@ final class SeriesBar extends JPanel {
     private final JTextField lengths = field("entry.lengths", "Lengths", "25", 4);
     private final JComboBox<String> type = new JComboBox<>(new String[] {PLAIN_TYPE});
     private final JButton add = new JButton("Add");
-    private final JLabel outcome = new JLabel(" ");
+    private final RowLabel outcome = new RowLabel(" ");
     private final transient Object adding = new Object();
     private transient List<String> offered = List.of(PLAIN_TYPE);
 
@@ -171,7 +170,7 @@ final class SeriesBar extends JPanel {
 
     private void say(String words, Optional<String> colour, boolean possible) {
         add.setEnabled(possible);
-        outcome.setForeground(possible ? Ink.text() : Ink.fault());
+        outcome.tone(possible ? Ink::text : Ink::fault);
         outcome.setText(words);
         outcome.setToolTipText(words);
         outcome.setIcon(colour.map(SizeChip::new).orElse(null));

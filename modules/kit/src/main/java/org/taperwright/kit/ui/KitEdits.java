@@ -42,6 +42,13 @@ final class KitEdits {
         shown = Optional.of(id);
     }
 
+    /** The edits of the kit taken up now, whichever is taken up later. */
+    KitEdits here() {
+        KitEdits same = new KitEdits(desk, refused);
+        same.shown = shown;
+        return same;
+    }
+
     /** The kit taken up. */
     Optional<Kit> kit() {
         return shown.flatMap(id -> desk.snapshot().thing(id, Kit.class));
@@ -57,8 +64,9 @@ final class KitEdits {
         }
         ThingId id = ThingId.fresh();
         Kit made = new Kit("Kit " + number, "", Optional.empty(), List.of(), "");
-        desk.edit("Add " + made.name(), List.of(new Change.Put(id, made)));
-        desk.select(id);
+        if (desk.edit("Add " + made.name(), List.of(new Change.Put(id, made)))) {
+            desk.select(id);
+        }
     }
 
     void rename(String name) {

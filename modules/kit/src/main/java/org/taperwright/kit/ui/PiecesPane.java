@@ -159,15 +159,16 @@ final class PiecesPane extends JPanel {
 
     /** A use by a sequence waits for the share of life that the sequence takes; without one it is logged at once. */
     private void logUse(List<String> pieces) {
+        KitEdits asked = edits.here();
         int many = (int) Math.round(canals.value());
         Optional<ThingId> followed = chosenSequence();
         Optional<ArrangedSequence> arranged = followed.flatMap(
                         id -> desk.snapshot().thing(id, Sequence.class))
                 .flatMap(each -> Arrangement.of(each, desk.snapshot()).arranged());
         if (arranged.isEmpty()) {
-            log(pieces, many, followed, Map.of());
+            log(asked, pieces, many, followed, Map.of());
         } else if (estimated.isPresent() && estimated.get().of().equals(arranged.get())) {
-            log(pieces, many, followed, estimated.get().perCanal());
+            log(asked, pieces, many, followed, estimated.get().perCanal());
         } else {
             tell("Working out what share of their life the sequence takes; the use is logged when it is known.");
             ArrangedSequence work = arranged.get();
@@ -178,17 +179,22 @@ final class PiecesPane extends JPanel {
                     outcome -> {
                         if (outcome instanceof Outcome.Current<Map<ThingId, LifeSpent>> current) {
                             estimated = Optional.of(new Estimated(work, current.value()));
-                            log(pieces, many, followed, current.value());
+                            log(asked, pieces, many, followed, current.value());
                         } else {
-                            log(pieces, many, followed, Map.of());
+                            log(asked, pieces, many, followed, Map.of());
                             tell("The use is logged without the share of life that it took: that was not worked out.");
                         }
                     });
         }
     }
 
-    private void log(List<String> pieces, int many, Optional<ThingId> followed, Map<ThingId, LifeSpent> perCanal) {
-        tell(edits.use(pieces, many, followed, perCanal).stream()
+    private void log(
+            KitEdits asked,
+            List<String> pieces,
+            int many,
+            Optional<ThingId> followed,
+            Map<ThingId, LifeSpent> perCanal) {
+        tell(asked.use(pieces, many, followed, perCanal).stream()
                 .map(fault -> fault.what() + "; " + fault.expected() + ".")
                 .distinct()
                 .collect(Collectors.joining(" ")));

@@ -82,6 +82,45 @@ class KitPanelTest {
 
     @Test
     void a_use_by_a_sequence_with_a_canal_carries_the_share_of_life_that_it_took() throws InterruptedException {
+        tryTheSequenceInACanal();
+        perform(() -> ((JComboBox<?>) find(panel, "kit.sequence")).setSelectedIndex(1));
+        select("fen25-2");
+        press("kit.log-a-use");
+
+        LifeSpent spent = piece("fen25-2").log().get(0).lifeSpent().orElseThrow();
+        assertThat(spent.central()).isPositive();
+        assertThat(spent.low()).isLessThan(spent.central());
+        assertThat(spent.high()).isGreaterThan(spent.central());
+        assertThat(piece("fen25-2").log().get(0).sequence()).contains(SampleKit.SEQUENCE);
+    }
+
+    @Test
+    void a_use_whose_share_of_life_is_still_worked_out_is_logged_in_the_kit_on_which_it_was_asked()
+            throws InterruptedException {
+        tryTheSequenceInACanal();
+        ThingId other = new ThingId("other-kit");
+        perform(() -> desk.edit(
+                "Another kit with a piece of the same name",
+                List.of(new Change.Put(
+                        other, new Kit("Chair 3", kit().purpose(), kit().motor(), kit().pieces(), "")))));
+        perform(() -> ((JComboBox<?>) find(panel, "kit.sequence")).setSelectedIndex(1));
+        select("fen25-2");
+        perform(() -> {
+            ((AbstractButton) find(panel, "kit.log-a-use")).doClick();
+            desk.select(other);
+        });
+
+        assertThat(piece("fen25-2").uses()).isEqualTo(1);
+        assertThat(desk.snapshot()
+                        .thing(other, Kit.class)
+                        .orElseThrow()
+                        .piece("fen25-2")
+                        .orElseThrow()
+                        .uses())
+                .isZero();
+    }
+
+    private void tryTheSequenceInACanal() throws InterruptedException {
         Canal canal = new Canal(
                 "Bent tube",
                 List.of(new CanalPiece(6, 0, 0), new CanalPiece(6, 43, 0)),
@@ -107,15 +146,6 @@ class KitPanelTest {
                                         sequence.motor(),
                                         steps,
                                         "")))));
-        perform(() -> ((JComboBox<?>) find(panel, "kit.sequence")).setSelectedIndex(1));
-        select("fen25-2");
-        press("kit.log-a-use");
-
-        LifeSpent spent = piece("fen25-2").log().get(0).lifeSpent().orElseThrow();
-        assertThat(spent.central()).isPositive();
-        assertThat(spent.low()).isLessThan(spent.central());
-        assertThat(spent.high()).isGreaterThan(spent.central());
-        assertThat(piece("fen25-2").log().get(0).sequence()).contains(SampleKit.SEQUENCE);
     }
 
     @Test

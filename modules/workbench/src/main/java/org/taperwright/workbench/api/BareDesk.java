@@ -44,6 +44,7 @@ public final class BareDesk implements Desk, AutoCloseable {
     private final Map<ThingKind, ThingId> selection = new EnumMap<>(ThingKind.class);
     private final List<Consumer<Snapshot>> changeListeners = new CopyOnWriteArrayList<>();
     private final List<Consumer<ThingId>> selectListeners = new CopyOnWriteArrayList<>();
+    private final List<Consumer<RefusedEdit>> refusalListeners = new CopyOnWriteArrayList<>();
     private final Map<Object, Ticket> latest = new IdentityHashMap<>();
     private final ExecutorService worker = Executors.newSingleThreadExecutor(run -> {
         Thread thread = new Thread(run, "bare desk");
@@ -52,6 +53,7 @@ public final class BareDesk implements Desk, AutoCloseable {
     });
     private Snapshot snapshot;
     private Optional<ThingId> selected = Optional.empty();
+    private Optional<Fault> locked = Optional.empty();
 
     private record Edit(String name, Snapshot before, Snapshot after) {}
 
@@ -67,9 +69,14 @@ public final class BareDesk implements Desk, AutoCloseable {
         return snapshot;
     }
 
+    /** Lets nothing be edited from now on, for this reason, as in a library that one may only look at. */
+    public void lock(Fault reason) {
+        locked = Optional.of(reason);
+    }
+
     @Override
     public List<Fault> faults(List<Change> changes) {
-        List<Fault> faults = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>(locked.stream().toList());
         for (Change change : changes) {
             if (change instanceof Change.Put put) {
                 faults.addAll(JsonForms.faults(put.id(), put.thing()));
@@ -79,11 +86,30 @@ public final class BareDesk implements Desk, AutoCloseable {
     }
 
     @Override
-    public void edit(String name, List<Change> changes) {
+    public List<Fault> tryEdit(String name, List<Change> changes) {
         List<Fault> faults = faults(changes);
-        if (!faults.isEmpty()) {
-            throw new IllegalArgumentException(faults.get(0).sentence());
+        if (faults.isEmpty()) {
+            make(name, changes);
         }
+        return faults;
+    }
+
+    @Override
+    public boolean edit(String name, List<Change> changes) {
+        List<Fault> faults = tryEdit(name, changes);
+        if (!faults.isEmpty()) {
+            refusalListeners.forEach(listener -> listener.accept(new RefusedEdit(name, faults)));
+        }
+        return faults.isEmpty();
+    }
+
+    @Override
+    public Subscription onRefusal(Consumer<RefusedEdit> listener) {
+        refusalListeners.add(listener);
+        return () -> refusalListeners.remove(listener);
+    }
+
+    private void make(String name, List<Change> changes) {
         long revision = snapshot.revision() + 1;
         Map<ThingId, Entry> put = new LinkedHashMap<>();
         Set<ThingId> takenOut = new HashSet<>();

@@ -28,24 +28,23 @@ public interface Desk {
     List<Fault> faults(List<Change> changes);
 
     /**
-     * Makes an edit if it can be made, for values that a user entered freely.
+     * Makes an edit if it can be made, for windows that say themselves why not: the snapshot changes at once, listeners are
+     * told, and it is stored in the background.
      *
      * @return why it was not made; empty when it was
      */
-    default List<Fault> tryEdit(String name, List<Change> changes) {
-        List<Fault> faults = faults(changes);
-        if (faults.isEmpty()) {
-            edit(name, changes);
-        }
-        return faults;
-    }
+    List<Fault> tryEdit(String name, List<Change> changes);
 
     /**
-     * Makes an edit: the snapshot changes at once, listeners are told, and it is stored in the background.
+     * Makes an edit as {@link #tryEdit} does. Why it was not made is told to those who listen by {@link #onRefusal}: the
+     * workbench says it where the person is at work.
      *
-     * @throws IllegalArgumentException if it could not be made; {@link #faults} tells beforehand
+     * @return whether it was made
      */
-    void edit(String name, List<Change> changes);
+    boolean edit(String name, List<Change> changes);
+
+    /** Calls back with every edit that was asked for by {@link #edit} and not made. */
+    Subscription onRefusal(Consumer<RefusedEdit> listener);
 
     /**
      * Makes an edit of many things: its changes are worked out and checked off the event thread. Nothing is edited if the

@@ -17,6 +17,7 @@ import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.workbench.api.Desk;
+import org.taperwright.workbench.api.RefusedEdit;
 import org.taperwright.workbench.api.Subscription;
 import org.taperwright.workbench.api.Work;
 
@@ -30,6 +31,7 @@ public final class LibraryDesk implements Desk {
     private final Consumer<ThingId> opener;
     private final Listeners<Snapshot> changes = new Listeners<>();
     private final Listeners<ThingId> selections = new Listeners<>();
+    private final Listeners<RefusedEdit> refusals = new Listeners<>();
     private final Map<ThingKind, ThingId> selectedByKind = new EnumMap<>(ThingKind.class);
     private Optional<ThingId> selected = Optional.empty();
     private Snapshot told;
@@ -76,8 +78,26 @@ public final class LibraryDesk implements Desk {
     }
 
     @Override
-    public void edit(String name, List<Change> made) {
-        history.edit(name, made);
+    public List<Fault> tryEdit(String name, List<Change> made) {
+        List<Fault> faults = history.faults(made);
+        if (faults.isEmpty()) {
+            history.edit(name, made);
+        }
+        return faults;
+    }
+
+    @Override
+    public boolean edit(String name, List<Change> made) {
+        List<Fault> faults = tryEdit(name, made);
+        if (!faults.isEmpty()) {
+            refusals.tell(() -> new RefusedEdit(name, faults));
+        }
+        return faults.isEmpty();
+    }
+
+    @Override
+    public Subscription onRefusal(Consumer<RefusedEdit> listener) {
+        return refusals.add(listener);
     }
 
     @Override

@@ -119,6 +119,7 @@ public final class DeskProvider {
     private void lay(EditHistory opening) {
         LibraryDesk laid = new LibraryDesk(
                 opening, workers, EventThread.INSTANCE, new StatusLineWork(), new WindowOpener(opening::snapshot));
+        RefusalPlace.on(laid);
         new LastSelection(laid).restore();
         desk.complete(laid);
     }

@@ -1,5 +1,6 @@
 package org.taperwright.workbench.ui;
 
+import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.function.Consumer;
@@ -51,6 +52,14 @@ public final class NameField extends JTextField {
         public Lines onCommit(Consumer<String> listener) {
             committed.listener = listener;
             return this;
+        }
+
+        /** Follows the caret while a person types here; a text from elsewhere scrolls nothing. */
+        @Override
+        public void scrollRectToVisible(Rectangle place) {
+            if (isFocusOwner()) {
+                super.scrollRectToVisible(place);
+            }
         }
 
         /** Shows a text from elsewhere without telling anyone. */

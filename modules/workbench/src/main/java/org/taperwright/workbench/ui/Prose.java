@@ -5,6 +5,7 @@ import java.awt.Dimension;
 import java.util.function.Supplier;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
+import javax.swing.text.DefaultCaret;
 
 /** Running text that wraps at whatever width it is given, in the theme's font and a colour that follows the theme. */
 public final class Prose extends JTextArea {
@@ -36,6 +37,10 @@ public final class Prose extends JTextArea {
 
     private void dress() {
         setBorder(null);
+        // a new text, or a new look with a caret of its own, must not scroll what this stands in
+        if (getCaret() instanceof DefaultCaret caret) {
+            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
         setOpaque(false);
         setFont(small ? Ink.smallFont() : Ink.font());
         setForeground(colour.get());

@@ -14,6 +14,7 @@ import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.workbench.api.RefusedEdit;
 import org.taperwright.workbench.api.Subscription;
 
 class LibraryDeskTest {
@@ -49,6 +50,23 @@ class LibraryDeskTest {
                 .satisfies(fault -> assertThat(fault.where()).isEqualTo("name"));
         assertThat(name(desk.snapshot())).isEqualTo("First");
         assertThat(desk.tryEdit("Rename", DeskOnDisk.naming("Second"))).isEmpty();
+        assertThat(name(desk.snapshot())).isEqualTo("Second");
+    }
+
+    @Test
+    void anEditThatCannotBeMadeIsToldToThoseWhoListenAndThrowsNothing() {
+        List<RefusedEdit> refused = new ArrayList<>();
+        desk.onRefusal(refused::add);
+
+        assertThat(desk.edit("Rename", DeskOnDisk.naming(""))).isFalse();
+        assertThat(desk.edit("Rename to Second", DeskOnDisk.naming("Second"))).isTrue();
+
+        assertThat(refused).singleElement().satisfies(each -> {
+            assertThat(each.name()).isEqualTo("Rename");
+            assertThat(each.sentence())
+                    .startsWith("“Rename” was not done: name ")
+                    .endsWith("Nothing was changed.");
+        });
         assertThat(name(desk.snapshot())).isEqualTo("Second");
     }
 

@@ -124,8 +124,9 @@ public final class MotorsPanel extends JPanel {
                 true,
                 false,
                 "Ranges are a beginning only: enter those of its maker.");
-        desk.edit("Add " + made.name(), List.of(new Change.Put(id, made)));
-        desk.select(id);
+        if (desk.edit("Add " + made.name(), List.of(new Change.Put(id, made)))) {
+            desk.select(id);
+        }
     }
 
     @Override
