@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.print.PrinterException;
 import java.io.File;
 import java.io.IOException;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.swing.JButton;
@@ -14,8 +15,11 @@ import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import javax.swing.text.BadLocationException;
+import javax.swing.text.Document;
 import javax.swing.text.html.HTMLEditorKit;
-import org.taperwright.shaping.kit.KitCardPage;
+import org.taperwright.mechanics.work.Outcome;
+import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.Prose;
 import org.taperwright.workbench.ui.ShrinkingRow;
@@ -26,13 +30,15 @@ final class CardPane extends JPanel {
     private static final String STYLE = "(?s)<style>.*?</style>";
     private static final String PLAIN_STYLE = "<style>body, p, td, th, h1, h2 { color: #1a1a1a }</style>";
 
+    private final transient Desk desk;
     private final JEditorPane page = new JEditorPane();
     private final Prose told = new Prose("", Ink::fault, true);
     private String html = "";
     private String title = "Kit card";
 
-    CardPane() {
+    CardPane(Desk desk) {
         super(new BorderLayout(0, Spacing.NEAR));
+        this.desk = desk;
         setBorder(Spacing.around(Spacing.NEAR));
         page.setName("kit.card");
         page.setEditorKit(new HTMLEditorKit());
@@ -57,15 +63,33 @@ final class CardPane extends JPanel {
         add(below, BorderLayout.SOUTH);
     }
 
+    /** Shows a card; the page is laid down off the event thread. */
     void show(KitReading reading) {
-        String shown = KitCardPage.of(reading.card());
+        String shown = reading.page();
         if (!shown.equals(html)) {
             html = shown;
             title = reading.kit().name();
-            // the page's own style is for browsers and printers; Swing draws plain tables
-            page.setText(shown.replaceAll(STYLE, PLAIN_STYLE).replace("<!DOCTYPE html>", ""));
-            page.setCaretPosition(0);
+            desk.compute(this, "Writing the card", progress -> document(shown), outcome -> {
+                if (outcome instanceof Outcome.Current<Document> current) {
+                    page.setDocument(current.value());
+                    page.setCaretPosition(0);
+                } else if (outcome instanceof Outcome.Failed<Document> failed) {
+                    told.setText("The card is not shown: " + failed.reason());
+                }
+            });
         }
+    }
+
+    /** The page's own style is for browsers and printers; Swing draws plain tables. */
+    private static Document document(String html) {
+        HTMLEditorKit kit = new HTMLEditorKit();
+        Document document = kit.createDefaultDocument();
+        try {
+            kit.read(new StringReader(html.replaceAll(STYLE, PLAIN_STYLE).replace("<!DOCTYPE html>", "")), document, 0);
+        } catch (IOException | BadLocationException impossible) {
+            throw new IllegalStateException("a page in memory could not be read", impossible);
+        }
+        return document;
     }
 
     private void print() {

@@ -38,7 +38,7 @@ public final class KitPanel extends JPanel {
     private final OrderPane orders = new OrderPane();
     private final CoveragePane coverage = new CoveragePane();
     private final MotorPane motors;
-    private final CardPane card = new CardPane();
+    private final CardPane card;
     private final JTabbedPane tabs = new JTabbedPane();
     private final Prose refusals = new Prose("", Ink::fault, false);
     private final CardLayout cards = new CardLayout();
@@ -52,6 +52,7 @@ public final class KitPanel extends JPanel {
         pieces = new PiecesPane(desk, edits);
         discards = new DiscardPane(edits);
         motors = new MotorPane(edits);
+        card = new CardPane(desk);
         setName("kitPanel");
         setLayout(cards);
         tabs.setName("kit.tabs");

@@ -1,11 +1,9 @@
 package org.taperwright.kit.ui;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
@@ -18,6 +16,7 @@ import org.taperwright.shaping.kit.DiscardList;
 import org.taperwright.shaping.kit.DiscardRules;
 import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.kit.KitCard;
+import org.taperwright.shaping.kit.KitCardPage;
 import org.taperwright.shaping.kit.KitCards;
 import org.taperwright.shaping.kit.MotorChoice;
 import org.taperwright.shaping.kit.MotorChoices;
@@ -36,6 +35,7 @@ import org.taperwright.shaping.sequence.Step;
  * @param card the card: pieces, what to discard, which sequences it can serve
  * @param extents how many pieces in use it has of each size, taper and length
  * @param wanted the sizes, tapers and lengths that the saved sequences ask for, each with their names
+ * @param page the card as an HTML page
  * @param orders what to order for the whole library, by supplier
  * @param motors every motor set against the kit
  */
@@ -46,6 +46,7 @@ record KitReading(
         KitCard card,
         Map<Coverages.Extent, Integer> extents,
         Map<Coverages.Extent, List<String>> wanted,
+        String page,
         List<Reorder> orders,
         List<MotorChoice> motors) {
     /** Reads a kit as of a day; the share of fatigue life at which a piece is discarded is the usual one. */
@@ -72,7 +73,8 @@ record KitReading(
                 concerned,
                 card,
                 Coverages.extents(kit, concerned),
-                wanted(sequences, concerned),
+                Coverages.wanted(sequences.values(), concerned),
+                KitCardPage.of(card),
                 Reorders.of(instruments, kits),
                 MotorChoices.of(kit, concerned, motors));
     }
@@ -90,21 +92,6 @@ record KitReading(
             things.put(entry.id(), type.cast(entry.thing()));
         }
         return things;
-    }
-
-    private static Map<Coverages.Extent, List<String>> wanted(
-            Map<ThingId, Sequence> sequences, Map<ThingId, Instrument> catalogue) {
-        Map<Coverages.Extent, List<String>> wanted = new TreeMap<>();
-        sequences
-                .values()
-                .forEach(sequence -> sequence.steps().stream()
-                        .map(step -> catalogue.get(step.instrument()))
-                        .filter(java.util.Objects::nonNull)
-                        .map(Extents::of)
-                        .distinct()
-                        .forEach(extent -> wanted.computeIfAbsent(extent, each -> new ArrayList<>())
-                                .add(sequence.name())));
-        return wanted;
     }
 
     /** What is said of a piece in use. */

@@ -120,6 +120,24 @@ class KitPanelTest {
                 .isZero();
     }
 
+    @Test
+    void the_kit_selected_last_is_shown_when_the_reading_of_another_comes_late() throws InterruptedException {
+        ThingId other = new ThingId("other-kit");
+        perform(() -> desk.edit(
+                "Another kit",
+                List.of(new Change.Put(other, new Kit("Chair 3", "Premolars", Optional.empty(), List.of(), "")))));
+        perform(() -> {
+            desk.select(other);
+            desk.select(SampleKit.KIT);
+            desk.select(other);
+        });
+
+        assertThat(column("kit.pieces", 1)).isEmpty();
+        assertThat(((javax.swing.text.JTextComponent) find(panel, "kit.card")).getText())
+                .contains("Chair 3")
+                .doesNotContain("Chair 2");
+    }
+
     private void tryTheSequenceInACanal() throws InterruptedException {
         Canal canal = new Canal(
                 "Bent tube",

@@ -128,12 +128,19 @@ public final class BareDesk implements Desk, AutoCloseable {
     }
 
     @Override
-    public void editMany(Object slot, String name, Work<List<Change>> changes, Consumer<Outcome<List<Fault>>> told) {
-        this.<List<Change>>compute(slot, name, changes, outcome -> {
-            if (outcome instanceof Outcome.Current<List<Change>> current) {
-                told.accept(new Outcome.Current<>(tryEdit(name, current.value())));
-            } else if (outcome instanceof Outcome.Failed<List<Change>> failed) {
+    public void editMany(Object slot, String label, EditWork work, Consumer<Outcome<List<Fault>>> told) {
+        Snapshot library = snapshot;
+        this.<NamedEdit>compute(slot, label, progress -> work.of(library, progress), outcome -> {
+            if (library != snapshot) {
+                editMany(slot, label, work, told);
+            } else if (outcome instanceof Outcome.Current<NamedEdit> current) {
+                NamedEdit edit = current.value();
+                told.accept(new Outcome.Current<>(
+                        edit.changes().isEmpty() ? List.of() : tryEdit(edit.name(), edit.changes())));
+            } else if (outcome instanceof Outcome.Failed<NamedEdit> failed) {
                 told.accept(new Outcome.Failed<>(failed.reason()));
+            } else {
+                told.accept(new Outcome.Cancelled<>());
             }
         });
     }

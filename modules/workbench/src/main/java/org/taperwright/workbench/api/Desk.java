@@ -47,15 +47,16 @@ public interface Desk {
     Subscription onRefusal(Consumer<RefusedEdit> listener);
 
     /**
-     * Makes an edit of many things: its changes are worked out and checked off the event thread. Nothing is edited if the
-     * work is stopped.
+     * Makes an edit of many things: it is worked out and checked off the event thread, and worked out anew if the library
+     * changes before it is made, so that it never takes back what was edited meanwhile. Nothing is edited if the work is
+     * stopped.
      *
      * @param slot as for {@link #compute}
-     * @param name the edit's name, once its changes are known
-     * @param changes works them out
+     * @param label what is being done, for people
+     * @param work works the edit out
      * @param told receives on the event thread why the edit was not made; nothing when it was
      */
-    void editMany(Object slot, String name, Work<List<Change>> changes, Consumer<Outcome<List<Fault>>> told);
+    void editMany(Object slot, String label, EditWork work, Consumer<Outcome<List<Fault>>> told);
 
     /** A thing's past, oldest first, each step with what it changed. Reads the disk: for use within {@link #compute}. */
     List<PastRevision> past(ThingId id);

@@ -16,7 +16,10 @@ import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
+import org.taperwright.mechanics.work.Progress;
 import org.taperwright.workbench.api.Desk;
+import org.taperwright.workbench.api.EditWork;
+import org.taperwright.workbench.api.NamedEdit;
 import org.taperwright.workbench.api.RefusedEdit;
 import org.taperwright.workbench.api.Subscription;
 import org.taperwright.workbench.api.Work;
@@ -101,20 +104,20 @@ public final class LibraryDesk implements Desk {
     }
 
     @Override
-    public void editMany(Object slot, String name, Work<List<Change>> changes, Consumer<Outcome<List<Fault>>> told) {
-        compute(
-                slot,
-                name,
-                progress -> {
-                    List<Change> made = changes.run(progress);
-                    List<Fault> faults = history.faults(made);
-                    progress.check();
-                    if (faults.isEmpty()) {
-                        history.edit(name, made);
-                    }
-                    return faults;
-                },
-                told);
+    public void editMany(Object slot, String label, EditWork work, Consumer<Outcome<List<Fault>>> told) {
+        compute(slot, label, progress -> made(work, progress), told);
+    }
+
+    private List<Fault> made(EditWork work, Progress progress) {
+        while (true) {
+            Snapshot library = history.snapshot();
+            NamedEdit edit = work.of(library, progress);
+            List<Fault> faults = history.faults(edit.changes());
+            progress.check();
+            if (!faults.isEmpty() || history.editFrom(library, edit.name(), edit.changes())) {
+                return faults;
+            }
+        }
     }
 
     @Override

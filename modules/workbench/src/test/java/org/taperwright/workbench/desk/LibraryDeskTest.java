@@ -13,7 +13,10 @@ import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
+import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.workbench.api.NamedEdit;
 import org.taperwright.workbench.api.RefusedEdit;
 import org.taperwright.workbench.api.Subscription;
 
@@ -68,6 +71,27 @@ class LibraryDeskTest {
                     .endsWith("Nothing was changed.");
         });
         assertThat(name(desk.snapshot())).isEqualTo("Second");
+    }
+
+    @Test
+    void anEditOfManyIsWorkedOutAnewWhenTheLibraryChangesMeanwhile() {
+        List<Outcome<List<Fault>>> told = new ArrayList<>();
+        List<String> seen = new ArrayList<>();
+        desk.editMany(
+                this,
+                "Note of all",
+                (library, progress) -> {
+                    seen.add(name(library));
+                    if (seen.size() == 1) {
+                        desk.edit("Rename meanwhile", DeskOnDisk.naming("Second"));
+                    }
+                    return new NamedEdit("Name longer", DeskOnDisk.naming(name(library) + ", longer"));
+                },
+                told::add);
+
+        assertThat(seen).containsExactly("First", "Second");
+        assertThat(told).containsExactly(new Outcome.Current<>(List.of()));
+        assertThat(name(desk.snapshot())).isEqualTo("Second, longer");
     }
 
     @Test

@@ -13,6 +13,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -90,6 +91,27 @@ public final class EditHistory implements AutoCloseable {
      * @throws IllegalArgumentException if it could not be made; {@link #faults(List)} tells beforehand
      */
     public Snapshot edit(String name, List<Change> changed) {
+        Map<ThingId, Optional<Record>> after = checked(changed);
+        return make(() -> replacing(name, after));
+    }
+
+    /**
+     * Makes an edit that was worked out from a library, if the library still stands so.
+     *
+     * @return whether it does; if not, nothing was changed and the edit is to be worked out anew
+     * @throws IllegalArgumentException as {@link #edit} does
+     */
+    public boolean editFrom(Snapshot base, String name, List<Change> changed) {
+        Map<ThingId, Optional<Record>> after = checked(changed);
+        AtomicBoolean current = new AtomicBoolean();
+        make(() -> {
+            current.set(snapshot == base);
+            return current.get() ? replacing(name, after) : Optional.empty();
+        });
+        return current.get();
+    }
+
+    private Map<ThingId, Optional<Record>> checked(List<Change> changed) {
         List<Fault> faults = faults(changed);
         if (!faults.isEmpty()) {
             throw new IllegalArgumentException(faults.get(0).sentence());
@@ -98,18 +120,20 @@ public final class EditHistory implements AutoCloseable {
         for (Change change : changed) {
             after.put(change.id(), change instanceof Change.Put put ? Optional.of(put.thing()) : Optional.empty());
         }
-        return make(() -> {
-            List<Replacement> replacements = after.entrySet().stream()
-                    .map(each -> replacement(each.getKey(), each.getValue()))
-                    .filter(each -> !each.changesNothing())
-                    .toList();
-            MadeEdit edit = new MadeEdit(name, replacements);
-            if (replacements.isEmpty()) {
-                return Optional.empty();
-            }
-            walk.add(edit);
-            return Optional.of(edit);
-        });
+        return after;
+    }
+
+    private Optional<MadeEdit> replacing(String name, Map<ThingId, Optional<Record>> after) {
+        List<Replacement> replacements = after.entrySet().stream()
+                .map(each -> replacement(each.getKey(), each.getValue()))
+                .filter(each -> !each.changesNothing())
+                .toList();
+        if (replacements.isEmpty()) {
+            return Optional.empty();
+        }
+        MadeEdit edit = new MadeEdit(name, replacements);
+        walk.add(edit);
+        return Optional.of(edit);
     }
 
     /** What the user may do with the library. */

@@ -1,6 +1,7 @@
 package org.taperwright.shaping.kit;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,6 +56,20 @@ public final class Coverages {
                     .ifPresent(entry -> extents.merge(Extent.of(entry), 1, Integer::sum));
         }
         return extents;
+    }
+
+    /** The sizes, tapers and lengths that the steps of some sequences ask for, each with the sequences' names. */
+    public static Map<Extent, List<String>> wanted(Collection<Sequence> sequences, Map<ThingId, Instrument> catalogue) {
+        Map<Extent, List<String>> wanted = new TreeMap<>();
+        for (Sequence sequence : sequences) {
+            sequence.steps().stream()
+                    .flatMap(step -> Optional.ofNullable(catalogue.get(step.instrument())).stream())
+                    .map(Extent::of)
+                    .distinct()
+                    .forEach(extent -> wanted.computeIfAbsent(extent, each -> new ArrayList<>())
+                            .add(sequence.name()));
+        }
+        return wanted;
     }
 
     /** For each sequence whether the kit has what it needs; one piece serves all steps that take it. */

@@ -3,18 +3,14 @@ package org.taperwright.catalogue.ui.entry;
 import java.awt.BorderLayout;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import org.taperwright.library.history.Change;
-import org.taperwright.library.store.Snapshot;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.quantity.Entry;
@@ -24,7 +20,6 @@ import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.FieldChange;
-import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.ManyEdit;
 import org.taperwright.shaping.instrument.Supply;
 import org.taperwright.workbench.api.Desk;
@@ -38,7 +33,7 @@ import org.taperwright.workbench.ui.Written;
 
 /** The same fields of many instruments set at once: one edit, with what became of each row that could not be changed. */
 final class ManyForm extends JPanel {
-    private static final int MOST_TOLD = 50;
+    private static final int MOST_TOLD = 5;
     private static final int MOST_USES = 1000;
     private static final Written<Double> LENGTH = new Written<>(
             text -> Entry.read(text, Unit.MILLIMETRE, "") instanceof Entry.Given given && given.value() > 0
@@ -139,62 +134,30 @@ final class ManyForm extends JPanel {
             outcome.setText(String.join("\n", faults));
             return;
         }
-        ManyEdit edit = new ManyEdit(changes);
-        List<ThingId> ids = selected;
-        Snapshot library = desk.snapshot();
-        desk.compute(
-                this, "Changing many instruments", progress -> edit.in(chosen(library, ids), LocalDate.now()), done -> {
-                    if (done instanceof Outcome.Current<ManyEdit.Outcome> current) {
-                        keep(edit, current.value(), library);
-                    } else if (done instanceof Outcome.Failed<ManyEdit.Outcome> failed) {
-                        outcome.setText(failed.reason());
-                    }
-                });
+        ManyChange work = new ManyChange(new ManyEdit(changes), selected, LocalDate.now());
+        say("Changing…");
+        desk.editMany(this, "Changing many instruments", work, done -> tell(work, done));
     }
 
-    private static Map<ThingId, Instrument> chosen(Snapshot library, List<ThingId> ids) {
-        Map<ThingId, Instrument> chosen = new LinkedHashMap<>();
-        ids.forEach(id -> library.thing(id, Instrument.class).ifPresent(found -> chosen.put(id, found)));
-        return chosen;
+    private void tell(ManyChange work, Outcome<List<Fault>> done) {
+        if (done instanceof Outcome.Current<List<Fault>> current) {
+            if (current.value().isEmpty() && work.changed() > 0) {
+                fields.forEach(field -> field.field().setText(""));
+            }
+            say(current.value().isEmpty() ? work.words() : "Nothing was changed: " + sentences(current.value()));
+        } else if (done instanceof Outcome.Failed<List<Fault>> failed) {
+            say("Nothing was changed: " + failed.reason());
+        } else {
+            say("Stopped; nothing was changed.");
+        }
     }
 
-    /** Keeps what could be changed, unless the library changed meanwhile, and says what could not. */
-    private void keep(ManyEdit edit, ManyEdit.Outcome made, Snapshot library) {
-        if (desk.snapshot() != library) {
-            change();
-            return;
-        }
-        if (!made.changed().isEmpty()) {
-            List<Change> puts = new ArrayList<>();
-            made.changed().forEach((id, after) -> puts.add(new Change.Put(id, after)));
-            desk.edit(edit.name(made.changed().size()), puts);
-            fields.forEach(field -> field.field().setText(""));
-        }
-        outcome.setText(words(made, library));
+    private static String sentences(List<Fault> faults) {
+        return faults.stream().map(Fault::sentence).distinct().limit(MOST_TOLD).collect(Collectors.joining("; "));
+    }
+
+    private void say(String words) {
+        outcome.setText(words);
         outcome.scrollRectToVisible(new java.awt.Rectangle(outcome.getSize()));
-    }
-
-    private static String words(ManyEdit.Outcome made, Snapshot library) {
-        List<ThingId> left = made.faults().entrySet().stream()
-                .filter(each -> each.getValue().stream().anyMatch(fault -> fault.weight() == Fault.Weight.IMPOSSIBLE))
-                .map(Map.Entry::getKey)
-                .toList();
-        String head = made.changed().size() + " changed"
-                + (left.isEmpty() ? "." : ", " + left.size() + " left as they were:");
-        String rows = made.faults().entrySet().stream()
-                .limit(MOST_TOLD)
-                .map(each -> row(each.getKey(), each.getValue(), library))
-                .collect(Collectors.joining("\n"));
-        String more =
-                made.faults().size() > MOST_TOLD ? "\n… and " + (made.faults().size() - MOST_TOLD) + " more" : "";
-        return rows.isEmpty() ? head : head + "\n" + rows + more;
-    }
-
-    private static String row(ThingId id, List<Fault> faults, Snapshot library) {
-        String name = library.entry(id).map(entry -> entry.name()).orElse(id.value());
-        return name + ": "
-                + faults.stream()
-                        .map(fault -> fault.what() + "; " + fault.expected())
-                        .collect(Collectors.joining(", "));
     }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.prefs.Preferences;
 import javax.swing.JButton;
 import javax.swing.JFileChooser;
@@ -27,6 +28,7 @@ import org.taperwright.library.exchange.transfer.Standing;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.workbench.api.Desk;
+import org.taperwright.workbench.api.NamedEdit;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.PanelDialog;
 import org.taperwright.workbench.ui.Prose;
@@ -55,6 +57,7 @@ public final class ImportPanel extends JPanel {
     private final JButton ours = new JButton("Keep the library's for all");
     private final JButton theirs = new JButton("Take the file's for all");
     private transient Optional<IncomingView> view = Optional.empty();
+    private transient UnaryOperator<ImportPlan> choices = UnaryOperator.identity();
     private transient Runnable done = () -> {};
 
     /**
@@ -77,11 +80,11 @@ public final class ImportPanel extends JPanel {
                 changed -> view.flatMap(IncomingView::format)
                         .ifPresent(format -> look(view.orElseThrow().incoming().mapped(format, changed))),
                 this::say);
-        things.onChange(plan -> show(view.orElseThrow().planned(plan)));
+        things.onChoice((id, choice) -> choose(plan -> plan.with(id, choice)));
         take.addActionListener(event -> take());
         save.addActionListener(event -> saveRejected());
-        ours.addActionListener(event -> choose(Resolution.OURS));
-        theirs.addActionListener(event -> choose(Resolution.THEIRS));
+        ours.addActionListener(event -> choose(plan -> plan.withAll(Resolution.OURS)));
+        theirs.addActionListener(event -> choose(plan -> plan.withAll(Resolution.THEIRS)));
         tabs.setName("import.tabs");
         tabs.addTab("Comes in", scroll(things));
         tabs.addTab("Cannot be read", rejected.scrolled());
@@ -146,6 +149,7 @@ public final class ImportPanel extends JPanel {
 
     private void look(Incoming incoming) {
         say("Looking through " + incoming.file().getFileName() + "…");
+        choices = UnaryOperator.identity();
         desk.compute(this, "Looking through the file", new Looking(incoming, kept.read(), desk.snapshot()), outcome -> {
             if (outcome instanceof Outcome.Current<IncomingView> current) {
                 show(current.value());
@@ -170,7 +174,7 @@ public final class ImportPanel extends JPanel {
                     fault.fault().sentence()));
         }
         rejected.show(rows);
-        things.show(now.plan());
+        things.show(now);
         tabs.setTitleAt(1, rows.isEmpty() ? "Cannot be read" : "Cannot be read (" + rows.size() + ")");
         tabs.setSelectedIndex(rows.isEmpty() ? 0 : 1);
         say(words(now));
@@ -217,21 +221,48 @@ public final class ImportPanel extends JPanel {
         theirs.setEnabled(open);
     }
 
-    private void choose(Resolution choice) {
-        view.flatMap(IncomingView::plan)
-                .ifPresent(plan -> show(view.orElseThrow().planned(plan.withAll(choice))));
+    /** Makes a choice off the event thread, together with those made before it that do not show yet. */
+    private void choose(UnaryOperator<ImportPlan> choice) {
+        IncomingView chosenOf = view.orElseThrow();
+        UnaryOperator<ImportPlan> earlier = choices;
+        choices = plan -> choice.apply(earlier.apply(plan));
+        UnaryOperator<ImportPlan> all = choices;
+        desk.compute(
+                this,
+                "Choosing",
+                progress -> chosenOf.planned(all.apply(chosenOf.plan().orElseThrow())),
+                outcome -> {
+                    if (outcome instanceof Outcome.Current<IncomingView> current) {
+                        choices = UnaryOperator.identity();
+                        show(current.value());
+                    }
+                });
     }
 
     private void take() {
-        ImportPlan plan = view.flatMap(IncomingView::plan).orElseThrow();
+        ImportPlan shown = view.flatMap(IncomingView::plan).orElseThrow();
+        UnaryOperator<ImportPlan> chosen = choices;
         view.flatMap(IncomingView::mapping).ifPresent(kept::keep);
-        desk.editMany(take, plan.editName(), plan::changes, outcome -> {
-            if (outcome instanceof Outcome.Current<List<Fault>> current) {
-                imported(plan, current.value());
-            } else if (outcome instanceof Outcome.Failed<List<Fault>> failed) {
-                say("Nothing was imported: " + failed.reason());
-            }
-        });
+        take.setEnabled(false);
+        desk.editMany(
+                take,
+                "Importing",
+                (library, progress) -> {
+                    ImportPlan plan = chosen.apply(shown);
+                    return new NamedEdit(plan.editName(), plan.changes(progress));
+                },
+                outcome -> imported(chosen.apply(shown), outcome));
+    }
+
+    private void imported(ImportPlan plan, Outcome<List<Fault>> outcome) {
+        take.setEnabled(true);
+        if (outcome instanceof Outcome.Current<List<Fault>> current) {
+            imported(plan, current.value());
+        } else if (outcome instanceof Outcome.Failed<List<Fault>> failed) {
+            say("Nothing was imported: " + failed.reason());
+        } else {
+            say("Stopped; nothing was imported.");
+        }
     }
 
     private void imported(ImportPlan plan, List<Fault> faults) {

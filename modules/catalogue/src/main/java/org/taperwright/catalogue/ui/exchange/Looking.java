@@ -1,6 +1,7 @@
 package org.taperwright.catalogue.ui.exchange;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.taperwright.library.exchange.FileFault;
@@ -15,8 +16,11 @@ import org.taperwright.library.exchange.table.TableRow;
 import org.taperwright.library.exchange.text.TextSource;
 import org.taperwright.library.exchange.transfer.ImportPlan;
 import org.taperwright.library.exchange.transfer.Offer;
+import org.taperwright.library.exchange.transfer.PlannedThing;
+import org.taperwright.library.exchange.transfer.Standing;
 import org.taperwright.library.exchange.transfer.TableOffer;
 import org.taperwright.library.store.Snapshot;
+import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.workbench.api.Work;
 
@@ -75,10 +79,21 @@ record Looking(Incoming incoming, ColumnMappings kept, Snapshot library) impleme
             Progress progress) {
         ImportPlan.Result result = ImportPlan.of(offer, library, progress);
         if (result instanceof ImportPlan.Refused refused) {
-            return new IncomingView(incoming, format, mapping, samples, refused.faults(), Optional.empty());
+            return new IncomingView(incoming, format, mapping, samples, refused.faults(), List.of(), Optional.empty());
         }
         ImportPlan plan = ((ImportPlan.Planned) result).plan();
-        return new IncomingView(incoming, format, mapping, samples, rejected, Optional.of(plan));
+        return new IncomingView(incoming, format, mapping, samples, rejected, order(plan), Optional.of(plan));
+    }
+
+    private static List<ThingId> order(ImportPlan plan) {
+        return plan.things().values().stream()
+                .sorted(Comparator.comparingInt(Looking::rank))
+                .map(PlannedThing::id)
+                .toList();
+    }
+
+    private static int rank(PlannedThing thing) {
+        return thing.contested() ? 0 : thing.standing() instanceof Standing.New ? 1 : 2;
     }
 
     private static RowSink collecting(List<FileFault> rejected) {

@@ -1,10 +1,9 @@
 package org.taperwright.catalogue.ui.exchange;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JComboBox;
@@ -15,6 +14,7 @@ import org.taperwright.library.exchange.transfer.ImportPlan;
 import org.taperwright.library.exchange.transfer.PlannedThing;
 import org.taperwright.library.exchange.transfer.Resolution;
 import org.taperwright.library.exchange.transfer.Standing;
+import org.taperwright.mechanics.design.ThingId;
 
 /** What a file would bring in: each thing, whether it is new, the same or changed, and the choice where there is one. */
 final class PlanTable extends JTable {
@@ -22,7 +22,7 @@ final class PlanTable extends JTable {
     private static final String UNDECIDED = "choose…";
 
     private final Rows rows;
-    private transient Consumer<ImportPlan> changed = plan -> {};
+    private transient BiConsumer<ThingId, Resolution> chosen = (id, choice) -> {};
 
     PlanTable() {
         rows = new Rows();
@@ -41,23 +41,21 @@ final class PlanTable extends JTable {
         getColumnModel().getColumn(CHOICE).setCellEditor(new DefaultCellEditor(choices));
     }
 
-    /** Receives the plan with another choice. */
-    void onChange(Consumer<ImportPlan> listener) {
-        changed = listener;
+    /** Receives a person's choice for one thing. */
+    void onChoice(BiConsumer<ThingId, Resolution> listener) {
+        chosen = listener;
     }
 
-    /** Shows a plan: what has to be decided first, then what is new, then what is the same. */
-    void show(Optional<ImportPlan> plan) {
-        rows.plan = plan;
-        rows.things = plan.map(each -> each.things().values().stream()
-                        .sorted(java.util.Comparator.comparingInt(PlanTable::order))
-                        .toList())
-                .orElse(List.of());
-        rows.fireTableDataChanged();
-    }
-
-    private static int order(PlannedThing thing) {
-        return thing.contested() ? 0 : thing.standing() instanceof Standing.New ? 1 : 2;
+    /** Shows what a file would bring in; other choices of the same things leave the selection where it is. */
+    void show(IncomingView view) {
+        boolean same = view.order().equals(rows.order);
+        rows.order = view.order();
+        rows.things = view.plan().map(ImportPlan::things).orElse(Map.of());
+        if (same && !rows.order.isEmpty()) {
+            rows.fireTableRowsUpdated(0, rows.order.size() - 1);
+        } else {
+            rows.fireTableDataChanged();
+        }
     }
 
     private static String word(Resolution resolution) {
@@ -89,12 +87,16 @@ final class PlanTable extends JTable {
 
     /** The things as rows. */
     private final class Rows extends AbstractTableModel {
-        private transient Optional<ImportPlan> plan = Optional.empty();
-        private transient List<PlannedThing> things = new ArrayList<>();
+        private transient List<ThingId> order = List.of();
+        private transient Map<ThingId, PlannedThing> things = Map.of();
+
+        private PlannedThing at(int row) {
+            return things.get(order.get(row));
+        }
 
         @Override
         public int getRowCount() {
-            return things.size();
+            return order.size();
         }
 
         @Override
@@ -109,7 +111,7 @@ final class PlanTable extends JTable {
 
         @Override
         public Object getValueAt(int row, int column) {
-            PlannedThing thing = things.get(row);
+            PlannedThing thing = at(row);
             return switch (column) {
                 case 0 -> thing.name();
                 case 1 -> thing.kind().word();
@@ -122,17 +124,17 @@ final class PlanTable extends JTable {
 
         @Override
         public boolean isCellEditable(int row, int column) {
-            return column == CHOICE && things.get(row).contested();
+            return column == CHOICE && at(row).contested();
         }
 
         @Override
         public void setValueAt(Object value, int row, int column) {
-            PlannedThing thing = things.get(row);
+            PlannedThing thing = at(row);
             Arrays.stream(Resolution.values())
                     .filter(each -> word(each).equals(value))
                     .filter(each -> !(each == Resolution.THEIRS && thing.standing() instanceof Standing.Other))
                     .findFirst()
-                    .ifPresent(choice -> changed.accept(plan.orElseThrow().with(thing.id(), choice)));
+                    .ifPresent(choice -> chosen.accept(thing.id(), choice));
         }
     }
 }

@@ -132,6 +132,36 @@ class ImportPanelTest {
     }
 
     @Test
+    void choices_made_one_right_after_another_all_stand_even_for_an_import_begun_at_once() throws InterruptedException {
+        Path file = folder.resolve("bundle.json");
+        List<org.taperwright.mechanics.design.ThingId> both = List.of(SampleLibrary.HAND_8, SampleLibrary.HAND_25);
+        new Outgoing(desk.snapshot(), both, file).run(Progress.NONE);
+        Panels.perform(
+                desk,
+                () -> desk.edit("Another line", both.stream().map(this::onMoor).toList()));
+        look(file);
+        JTable things = (JTable) Panels.find(panel, "import.things");
+        Panels.perform(desk, () -> {
+            things.setValueAt("take the file's", 0, 3);
+            things.setValueAt("take the file's", 1, 3);
+            ((AbstractButton) Panels.find(panel, "import.take")).doClick();
+        });
+
+        assertThat(both).allSatisfy(id -> assertThat(instrument(id).line()).isEqualTo("Ditch"));
+    }
+
+    private org.taperwright.library.history.Change onMoor(org.taperwright.mechanics.design.ThingId id) {
+        return new org.taperwright.library.history.Change.Put(
+                id, instrument(id).draft().line("Moor").instrument());
+    }
+
+    private org.taperwright.shaping.instrument.Instrument instrument(org.taperwright.mechanics.design.ThingId id) {
+        return desk.snapshot()
+                .thing(id, org.taperwright.shaping.instrument.Instrument.class)
+                .orElseThrow();
+    }
+
+    @Test
     void a_table_of_a_selection_reads_back_as_the_same() throws InterruptedException {
         Path file = folder.resolve("selection.csv");
         String words =

@@ -1,11 +1,10 @@
-package org.taperwright.catalogue.ui;
+package org.taperwright.library.history;
 
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
@@ -21,7 +20,7 @@ import org.taperwright.shaping.sequence.Step;
  * Several catalogue entries made one: the one kept takes the stock of all, whatever referred to the others refers to it,
  * and the others go.
  */
-final class Merging {
+public final class Merging {
     private Merging() {}
 
     /**
@@ -30,7 +29,7 @@ final class Merging {
      * @param kept the entry that stays
      * @param entries all of them, the kept one perhaps among them
      */
-    static List<Change> changes(Snapshot library, ThingId kept, List<ThingId> entries) {
+    public static List<Change> changes(Snapshot library, ThingId kept, List<ThingId> entries) {
         Set<ThingId> gone = new HashSet<>(entries);
         gone.remove(kept);
         List<Change> changes = new ArrayList<>();
