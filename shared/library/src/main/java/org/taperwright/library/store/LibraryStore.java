@@ -73,23 +73,20 @@ public final class LibraryStore implements AutoCloseable {
     /** Everything as it stands. */
     public Contents contents() {
         return inTransaction(handle -> {
-            Map<ThingId, Long> heads = new HashMap<>();
-            handle.createQuery("select thing, revision from head")
-                    .map((row, context) -> Map.entry(new ThingId(row.getString("thing")), row.getLong("revision")))
-                    .forEach(head -> heads.put(head.getKey(), head.getValue()));
             FormReading reading = new FormReading(forms);
-            handle.createQuery("select * from present_thing")
+            handle.createQuery(Rows.SELECT_HEADS)
                     .setFetchSize(FETCHED_AT_ONCE)
                     .map((row, context) -> StoredRow.of(row))
                     .forEach(reading::add);
-            Map<ThingId, Entry> entries = new HashMap<>();
+            Map<ThingId, Long> heads = new HashMap<>();
+            List<Entry> entries = new ArrayList<>();
             List<Revision> unreadable = new ArrayList<>();
             reading.finish(revision -> {
+                heads.put(revision.id(), revision.revision());
                 if (revision.content() instanceof Content.Present present) {
-                    ThingId id = revision.id();
-                    entries.put(
-                            id, new Entry(id, present.thing(), revision.revision(), revision.at(), revision.edit()));
-                } else {
+                    entries.add(new Entry(
+                            revision.id(), present.thing(), revision.revision(), revision.at(), revision.edit()));
+                } else if (revision.content() instanceof Content.Unreadable) {
                     unreadable.add(revision);
                 }
             });
