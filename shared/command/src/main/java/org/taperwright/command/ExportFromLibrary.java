@@ -2,11 +2,8 @@ package org.taperwright.command;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +16,7 @@ import org.taperwright.library.exchange.LibraryBundle;
 import org.taperwright.library.exchange.csv.CsvFormat;
 import org.taperwright.library.exchange.table.TableExport;
 import org.taperwright.library.exchange.table.TableKind;
+import org.taperwright.library.exchange.text.WholeFile;
 import org.taperwright.library.exchange.transfer.Selection;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
@@ -139,28 +137,17 @@ final class ExportFromLibrary implements Callable<Integer> {
         return entries.size();
     }
 
-    private interface Writing {
-        void to(Writer out) throws IOException;
-    }
-
-    /** Writes beside the file and then puts it in its place, so that a file that is there is whole at every moment. */
-    private void write(Writing writing) {
-        Path part;
-        try {
-            part = Files.createTempFile(
-                    file.toAbsolutePath().getParent(), file.getFileName().toString(), ".part");
-        } catch (IOException failure) {
-            throw BadInput.of("--to: " + file + " cannot be written", "expected a file in a folder that is there");
+    private void write(WholeFile.Writing writing) {
+        if (Files.isDirectory(file)) {
+            throw BadInput.of("--to: " + file + " is a folder", "expected a file");
+        }
+        if (!Files.isDirectory(file.toAbsolutePath().getParent())) {
+            throw BadInput.of("--to: " + file + " is in no folder", "expected a file in a folder that is there");
         }
         try {
-            try (Writer out = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
-                writing.to(out);
-            }
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+            WholeFile.write(file, writing);
         } catch (IOException failure) {
-            throw new UncheckedIOException("cannot write " + file, failure);
-        } finally {
-            part.toFile().delete();
+            throw new UncheckedIOException("--to: " + file + " could not be written", failure);
         }
     }
 }

@@ -3,6 +3,7 @@ package org.taperwright.command;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +24,7 @@ import org.taperwright.library.exchange.transfer.PlannedThing;
 import org.taperwright.library.exchange.transfer.Resolution;
 import org.taperwright.library.exchange.transfer.Standing;
 import org.taperwright.library.exchange.transfer.TableOffer;
+import org.taperwright.library.history.Change;
 import org.taperwright.mechanics.work.Progress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -168,14 +170,28 @@ final class ImportIntoLibrary implements Callable<Integer> {
                     "the library has " + plan.open().size() + " of the things otherwise; nothing was stored",
                     "expected --changed ours, theirs or both");
         }
-        bad.end(true);
-        open.store(plan.editName(), plan.changes(Progress.NONE));
+        List<Change> changes = changes(plan, bad);
+        open.store(plan.editName(), changes);
+        bad.put();
         PrintWriter out = spec.commandLine().getOut();
         out.println("Stored as one edit: " + plan.editName() + ".");
         if (faulty) {
             spec.commandLine().getErr().println(plan.bad() + " rows have faults; they stand in " + rejects.get());
         }
         return faulty ? Main.BAD_INPUT : Main.DONE;
+    }
+
+    /** All that can go wrong with the files is behind us when this returns: only then is anything stored. */
+    private List<Change> changes(ImportPlan plan, RejectsFile bad) {
+        bad.settle();
+        List<Change> changes = new ArrayList<>();
+        List<FileFault> faults = plan.changes(changes::add, Progress.NONE);
+        if (!faults.isEmpty()) {
+            throw BadInput.of(
+                    file + ": changed while it was read (" + faults.get(0).sentence() + "); nothing was stored",
+                    "expected it to stay as it is: try again");
+        }
+        return changes;
     }
 
     private Optional<Resolution> choice() {

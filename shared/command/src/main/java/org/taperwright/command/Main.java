@@ -1,10 +1,12 @@
 package org.taperwright.command;
 
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import org.taperwright.command.input.BadInput;
+import org.taperwright.library.store.StoreFailure;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -84,12 +86,24 @@ public final class Main {
         };
     }
 
+    /** What the disk or the server did not allow: a fault of neither the input nor the program. */
+    private static String reasons(Throwable problem) {
+        String cause = problem instanceof UncheckedIOException && problem.getCause() != null
+                ? " (" + problem.getCause().getMessage() + ")"
+                : "";
+        return problem.getMessage() + cause;
+    }
+
     /** What the input did not allow, and what should not happen. */
     private static IExecutionExceptionHandler failed() {
         return (problem, at, parsed) -> {
             if (problem instanceof BadInput bad) {
                 bad.sentences().forEach(at.getErr()::println);
                 return BAD_INPUT;
+            }
+            if (problem instanceof StoreFailure || problem instanceof UncheckedIOException) {
+                at.getErr().println(reasons(problem));
+                return FAILED;
             }
             at.getErr().println("taperwright failed: " + problem);
             problem.printStackTrace(at.getErr());

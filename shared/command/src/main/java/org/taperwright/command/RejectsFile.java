@@ -2,68 +2,70 @@ package org.taperwright.command;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.taperwright.command.input.BadInput;
 import org.taperwright.library.exchange.csv.CsvFormat;
 import org.taperwright.library.exchange.table.RejectedRows;
 import org.taperwright.library.exchange.table.RowSink;
 import org.taperwright.library.exchange.table.TableRow;
+import org.taperwright.library.exchange.text.WholeFile;
 
-/** Takes the rows that are not read: tells the first hundred, and writes all of them where it is told to. */
+/**
+ * Takes the rows that are not read, of the first reading of their table: tells the first hundred, and writes all of them
+ * where it is told to.
+ */
 final class RejectsFile implements RowSink, AutoCloseable {
     private static final int MOST_TOLD = 100;
 
-    private final Optional<Path> file;
+    private final Optional<Path> place;
     private final CsvFormat format;
     private final List<String> told = new ArrayList<>();
-    private Optional<Path> part = Optional.empty();
-    private Optional<Writer> out = Optional.empty();
+    private Optional<WholeFile> file = Optional.empty();
     private Optional<RejectedRows> rows = Optional.empty();
-    private boolean ended;
+    private boolean settled;
 
-    RejectsFile(Optional<Path> file, CsvFormat format) {
-        this.file = file;
+    RejectsFile(Optional<Path> place, CsvFormat format) {
+        this.place = place;
         this.format = format;
     }
 
     @Override
     public void begin(String header) {
-        if (ended || file.isEmpty()) {
+        if (settled || place.isEmpty()) {
             return;
         }
-        try {
-            Path folder = file.get().toAbsolutePath().getParent();
-            part = Optional.of(
-                    Files.createTempFile(folder, file.get().getFileName().toString(), ".part"));
-            out = Optional.of(Files.newBufferedWriter(part.get(), StandardCharsets.UTF_8));
-            rows = Optional.of(new RejectedRows(out.get(), format));
-            rows.get().begin(header);
-        } catch (IOException failure) {
-            throw new UncheckedIOException("cannot write " + file.get(), failure);
+        if (Files.isDirectory(place.get())) {
+            throw BadInput.of("--rejects: " + place.get() + " is a folder", "expected a file");
         }
+        try {
+            file = Optional.of(WholeFile.begin(place.get()));
+        } catch (IOException failure) {
+            throw BadInput.of(
+                    "--rejects: " + place.get() + " cannot be written", "expected a file in a folder that is there");
+        }
+        trying(() -> {
+            rows = Optional.of(new RejectedRows(file.get().out(), format));
+            rows.get().begin(header);
+        });
     }
 
     @Override
     public void row(TableRow row) {
-        if (ended || !(row instanceof TableRow.Bad bad)) {
+        if (settled || !(row instanceof TableRow.Bad bad)) {
             return;
         }
         if (told.size() < MOST_TOLD) {
             told.add(RejectedRows.sentence(bad));
         }
-        try {
+        trying(() -> {
             if (rows.isPresent()) {
                 rows.get().row(bad);
             }
-        } catch (IOException failure) {
-            throw new UncheckedIOException("cannot write " + file, failure);
-        }
+        });
     }
 
     /** The first of what is wrong, a row each. */
@@ -71,32 +73,43 @@ final class RejectsFile implements RowSink, AutoCloseable {
         return List.copyOf(told);
     }
 
-    /** Puts the file in its place, if it has rows; later readings of the same table go nowhere. */
-    void end(boolean keep) {
-        ended = true;
-        try {
-            if (out.isPresent()) {
-                out.get().close();
+    /** Brings the rows to the disk; later readings of the same table bring none. */
+    void settle() {
+        settled = true;
+        trying(() -> {
+            if (file.isPresent()) {
+                file.get().settle();
             }
-            if (keep && part.isPresent() && !told.isEmpty()) {
-                Files.move(part.get(), file.orElseThrow(), StandardCopyOption.REPLACE_EXISTING);
+        });
+    }
+
+    /** Puts the file in its place, if it has rows. */
+    void put() {
+        trying(() -> {
+            if (file.isPresent() && !told.isEmpty()) {
+                file.get().put();
             }
-        } catch (IOException failure) {
-            throw new UncheckedIOException("cannot write " + file, failure);
-        }
+        });
     }
 
     @Override
     public void close() {
+        trying(() -> {
+            if (file.isPresent()) {
+                file.get().close();
+            }
+        });
+    }
+
+    private interface Step {
+        void take() throws IOException;
+    }
+
+    private void trying(Step step) {
         try {
-            if (out.isPresent()) {
-                out.get().close();
-            }
-            if (part.isPresent()) {
-                Files.deleteIfExists(part.get());
-            }
+            step.take();
         } catch (IOException failure) {
-            throw new UncheckedIOException("cannot remove " + part, failure);
+            throw new UncheckedIOException("--rejects: " + place.orElseThrow() + " could not be written", failure);
         }
     }
 }

@@ -56,6 +56,30 @@ class LibraryTransferTest {
     }
 
     @Test
+    void theFileOfRejectsMayBeTheOneThatWasMended() throws IOException {
+        Path table = file("t.csv", TABLE.replace("25,3", "25,few"));
+        Ran ran = run("import", table, "--into", library(), "--rejects", table);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).contains("0 new, 0 the same, 0 changed, 2 rows with faults");
+        Files.writeString(table, Files.readString(table).replace("25,few", "25,3"));
+        Ran again = run("import", table, "--into", library(), "--rejects", table);
+        assertThat(again.out()).contains("1 new", "1 rows with faults", "Stored as one edit");
+        assertThat(Files.readString(table)).contains("a-30").doesNotContain("a-25");
+    }
+
+    @Test
+    void whereRejectsCannotGoNothingIsStored() throws IOException {
+        Path table = file("t.csv", TABLE);
+        Ran folderThere = run("import", table, "--into", library(), "--rejects", folder);
+        assertThat(folderThere.code()).isEqualTo(2);
+        assertThat(folderThere.err()).contains("--rejects: " + folder + " is a folder; expected a file");
+        Ran nowhere = run("import", table, "--into", library(), "--rejects", folder.resolve("none/r.csv"));
+        assertThat(nowhere.code()).isEqualTo(2);
+        assertThat(nowhere.err()).contains("cannot be written; expected a file in a folder that is there");
+        assertThat(run("check", library()).out()).contains("Sound: 0 things");
+    }
+
+    @Test
     void whatTheLibraryHasOtherwiseStopsTheImportUntilSomeoneChooses() throws IOException {
         String good = TABLE.replace("none", "4");
         run("import", file("t.csv", good), "--into", library());

@@ -3,15 +3,12 @@ package org.taperwright.library.exchange;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -66,26 +63,5 @@ public final class FormFiles {
     private static ReadResult refused(String source, String what, String expected) {
         return new ReadResult.Refused(
                 List.of(FileFault.at(source, Place.START, Fault.impossible("file", what, expected))));
-    }
-
-    /**
-     * Writes a text so that the file is at every moment either as it was or complete: to a new file beside it, forced to
-     * the disk, then moved into its place in one step.
-     */
-    public static void write(Path file, String text) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
-        Path fresh = Files.createTempFile(folder, file.getFileName().toString(), ".part");
-        try {
-            try (FileChannel channel = FileChannel.open(fresh, StandardOpenOption.WRITE)) {
-                ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
-                while (bytes.hasRemaining()) {
-                    channel.write(bytes);
-                }
-                channel.force(true);
-            }
-            Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(fresh);
-        }
     }
 }

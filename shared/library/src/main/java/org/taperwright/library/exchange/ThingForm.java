@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.taperwright.library.exchange.form.Findings;
+import org.taperwright.library.exchange.form.Form;
 import org.taperwright.library.exchange.form.Forms;
 import org.taperwright.library.exchange.form.RecordForm;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 import org.taperwright.library.store.SavedComparison;
@@ -34,6 +36,8 @@ record ThingForm<R extends Record>(ThingKind kind, Class<R> type, List<RecordFor
     static final String PREFIX = "taperwright/";
     /** The fields of the envelope; the first lets an editor find the published schema and is not kept. */
     static final Set<String> ENVELOPE = Set.of("$schema", "form", "version", "id");
+
+    private static final Form<Integer> VERSION = Forms.whole(1, Integer.MAX_VALUE);
 
     private static final Map<String, ThingForm<?>> BY_NAME = Arrays.stream(ThingKind.values())
             .map(ThingForm::of)
@@ -97,6 +101,22 @@ record ThingForm<R extends Record>(ThingKind kind, Class<R> type, List<RecordFor
         return id.isPresent() && thing.isPresent()
                 ? Optional.of(new ReadThing(id.get(), thing.get(), new Origin(source, node)))
                 : Optional.empty();
+    }
+
+    /** The thing of a text read without a tree, its envelope in the order in which it is written. */
+    Optional<R> straight(JsonTokens in) {
+        if (!in.atObject() || !next(in, "form") || !in.atText() || !in.text().equals(name())) {
+            return Optional.empty();
+        }
+        Optional<Integer> version = next(in, "version") ? VERSION.straight(in) : Optional.empty();
+        Optional<ThingId> id = next(in, "id") ? Forms.thing().straight(in) : Optional.empty();
+        return version.isPresent() && version.get() <= version() && id.isPresent()
+                ? versions.get(version.get() - 1).straightFields(in)
+                : Optional.empty();
+    }
+
+    private static boolean next(JsonTokens in, String field) {
+        return in.nextField() && in.name().equals(field);
     }
 
     private static Optional<ThingId> identifier(Node.ObjectNode node, String path, Findings findings) {

@@ -23,7 +23,7 @@ public final class NewLibrary {
      * @return why it could not be filled; empty when it was or when there was nothing to do
      */
     public static List<FileFault> seed(LibraryStore store, String who, ReadResult demo) {
-        if (store.contents().snapshot().revision() > 0) {
+        if (store.lastRevision() > 0) {
             return List.of();
         }
         if (demo instanceof ReadResult.Refused refused) {

@@ -49,7 +49,7 @@ public final class LibraryStore implements AutoCloseable {
      * library, is damaged or was written by a newer program is left as it was.
      */
     public static OpenResult open(Path file, ThingForms forms) {
-        return new SqliteFile(file).open(forms);
+        return withRoom(file.toString(), new SqliteFile(file).open(forms));
     }
 
     /**
@@ -57,7 +57,19 @@ public final class LibraryStore implements AutoCloseable {
      * older one up to date if the user owns it.
      */
     public static OpenResult open(ServerSettings settings, Password password, ThingForms forms) {
-        return new PostgresServer(settings, password).open(forms);
+        return withRoom(PostgresServer.where(settings), new PostgresServer(settings, password).open(forms));
+    }
+
+    private static OpenResult withRoom(String where, OpenResult result) {
+        if (result instanceof OpenResult.Opened opened) {
+            Optional<Fault> tooMany =
+                    Room.ofThisProgram().tooMany(where, opened.store().count("head"));
+            if (tooMany.isPresent()) {
+                opened.store().close();
+                return new OpenResult.Refused(tooMany.get());
+            }
+        }
+        return result;
     }
 
     /** What the user may do. */
@@ -73,23 +85,20 @@ public final class LibraryStore implements AutoCloseable {
     /** Everything as it stands. */
     public Contents contents() {
         return inTransaction(handle -> {
-            Map<ThingId, Long> heads = new HashMap<>();
-            handle.createQuery("select thing, revision from head")
-                    .map((row, context) -> Map.entry(new ThingId(row.getString("thing")), row.getLong("revision")))
-                    .forEach(head -> heads.put(head.getKey(), head.getValue()));
             FormReading reading = new FormReading(forms);
-            handle.createQuery("select * from present_thing")
+            handle.createQuery(Rows.SELECT_HEADS)
                     .setFetchSize(FETCHED_AT_ONCE)
                     .map((row, context) -> StoredRow.of(row))
                     .forEach(reading::add);
-            Map<ThingId, Entry> entries = new HashMap<>();
+            Map<ThingId, Long> heads = new HashMap<>();
+            List<Entry> entries = new ArrayList<>();
             List<Revision> unreadable = new ArrayList<>();
             reading.finish(revision -> {
+                heads.put(revision.id(), revision.revision());
                 if (revision.content() instanceof Content.Present present) {
-                    ThingId id = revision.id();
-                    entries.put(
-                            id, new Entry(id, present.thing(), revision.revision(), revision.at(), revision.edit()));
-                } else {
+                    entries.add(new Entry(
+                            revision.id(), present.thing(), revision.revision(), revision.at(), revision.edit()));
+                } else if (revision.content() instanceof Content.Unreadable) {
                     unreadable.add(revision);
                 }
             });
@@ -207,6 +216,17 @@ public final class LibraryStore implements AutoCloseable {
     String pragma(String name) {
         return inTransaction(handle ->
                 handle.createQuery("pragma " + name).mapTo(String.class).one());
+    }
+
+    /** The last revision; 0 where nothing was ever stored. */
+    public long lastRevision() {
+        return inTransaction(handle -> last(handle, "revision"));
+    }
+
+    private long count(String table) {
+        return inTransaction(handle -> handle.createQuery("select count(*) from " + table)
+                .mapTo(Long.class)
+                .one());
     }
 
     private static long last(Handle handle, String table) {

@@ -13,6 +13,11 @@ final class Rows implements RowMapper<Revision> {
     static final String SELECT = "select revision.*, edit.name as edit_name, edit.made_at, edit.made_by"
             + " from revision join edit on edit.edit = revision.edit";
 
+    /** The revision at which each thing stands. */
+    static final String SELECT_HEADS = "select revision.revision, revision.thing, revision.kind, revision.form,"
+            + " edit.name as edit_name, edit.made_at, edit.made_by"
+            + " from head join revision on revision.revision = head.revision join edit on edit.edit = revision.edit";
+
     /** Every revision in order, even one whose edit is missing. */
     static final String SELECT_ALL = "select revision.*, edit.name as edit_name, edit.made_at, edit.made_by"
             + " from revision left join edit on edit.edit = revision.edit order by revision.revision";

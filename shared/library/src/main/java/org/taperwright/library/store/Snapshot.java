@@ -27,7 +27,12 @@ public final class Snapshot {
 
     /** A library of these entries, each under its identifier. */
     public Snapshot(long revision, Map<ThingId, Entry> entries) {
-        this(revision, byId(entries.values()), byKind(entries.values()));
+        this(revision, entries.values());
+    }
+
+    /** A library of these entries, no identifier twice. */
+    Snapshot(long revision, Collection<Entry> entries) {
+        this(revision, byId(entries), byKind(entries));
     }
 
     private static SortedTree<ThingId, Entry> byId(Collection<Entry> entries) {

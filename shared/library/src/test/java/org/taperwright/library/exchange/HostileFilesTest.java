@@ -129,15 +129,4 @@ class HostileFilesTest {
         assertThat(only(FormFiles.read(file)))
                 .isEqualTo(file + ":1:1: file: is larger than 32 MB; expected a smaller one: split it");
     }
-
-    @Test
-    void aWrittenFileReplacesTheOldOneAndLeavesNothingBeside() throws IOException {
-        Path file = folder.resolve("f.json");
-        FormFiles.write(file, "old");
-        FormFiles.write(file, DESIGN);
-        assertThat(FormFiles.read(file)).isInstanceOf(ReadResult.Read.class);
-        try (var files = Files.list(folder)) {
-            assertThat(files).containsExactly(file);
-        }
-    }
 }

@@ -52,6 +52,15 @@ class OpeningTest {
         return file;
     }
 
+    @Test
+    void aLibraryOfMoreThingsThanTheMemoryHasRoomForSaysSo() {
+        Room small = new Room(10 << 20);
+        assertThat(small.tooMany("l.db", 4096)).isEmpty();
+        assertThat(small.tooMany("l.db", 4097).orElseThrow().sentence())
+                .isEqualTo("l.db: holds 4,097 things; expected at most 4,096, for which 10 MB of memory have room: give"
+                        + " the program more");
+    }
+
     private void execute(Path file, String sql) throws SQLException {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = connection.createStatement()) {

@@ -3,16 +3,15 @@ package org.taperwright.catalogue.ui.exchange;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.List;
 import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.exchange.LibraryBundle;
 import org.taperwright.library.exchange.csv.CsvFormat;
 import org.taperwright.library.exchange.table.TableExport;
 import org.taperwright.library.exchange.table.TableKind;
+import org.taperwright.library.exchange.text.WholeFile;
 import org.taperwright.library.exchange.transfer.Selection;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
@@ -41,17 +40,9 @@ record Outgoing(Snapshot library, List<ThingId> ids, Path to) implements Work<St
     @Override
     public String run(Progress progress) {
         try {
-            Path part = Files.createTempFile(to.toAbsolutePath().getParent(), "export", ".part");
-            try {
-                String words;
-                try (Writer out = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
-                    words = table() ? writeTable(out, progress) : writeForms(out);
-                }
-                Files.move(part, to, StandardCopyOption.REPLACE_EXISTING);
-                return words + " written to " + to;
-            } finally {
-                Files.deleteIfExists(part);
-            }
+            List<String> words = new ArrayList<>();
+            WholeFile.write(to, out -> words.add(table() ? writeTable(out, progress) : writeForms(out)));
+            return words.get(0) + " written to " + to;
         } catch (IOException failure) {
             throw new UncheckedIOException(to + " was not written: " + failure.getMessage(), failure);
         }

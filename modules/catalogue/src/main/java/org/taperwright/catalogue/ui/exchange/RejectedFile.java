@@ -2,11 +2,8 @@ package org.taperwright.catalogue.ui.exchange;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import org.taperwright.library.exchange.csv.CsvFormat;
 import org.taperwright.library.exchange.table.ColumnMapping;
 import org.taperwright.library.exchange.table.Known;
@@ -15,6 +12,7 @@ import org.taperwright.library.exchange.table.RowSink;
 import org.taperwright.library.exchange.table.TableReading;
 import org.taperwright.library.exchange.table.TableRow;
 import org.taperwright.library.exchange.text.TextSource;
+import org.taperwright.library.exchange.text.WholeFile;
 import org.taperwright.library.exchange.transfer.TableOffer;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.mechanics.work.Progress;
@@ -33,17 +31,14 @@ final class RejectedFile {
             Path from, CsvFormat format, ColumnMapping mapping, Snapshot library, Path to, Progress progress) {
         CsvFormat written = new CsvFormat(StandardCharsets.UTF_8, format.delimiter(), format.decimal());
         try {
-            Path part = Files.createTempFile(to.toAbsolutePath().getParent(), "rejected", ".part");
-            try (Writer out = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
+            long[] count = new long[1];
+            WholeFile.write(to, out -> {
                 Sink sink = new Sink(new RejectedRows(out, written));
                 TableReading reading = new TableReading(TextSource.of(from), format, Known.of(library));
                 new TableOffer(reading, mapping, sink).each(item -> {}, progress);
-                out.flush();
-                Files.move(part, to, StandardCopyOption.REPLACE_EXISTING);
-                return sink.count;
-            } finally {
-                Files.deleteIfExists(part);
-            }
+                count[0] = sink.count;
+            });
+            return count[0];
         } catch (IOException failure) {
             throw new UncheckedIOException(to + " was not written: " + failure.getMessage(), failure);
         }

@@ -3,6 +3,7 @@ package org.taperwright.library.exchange.form;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 
@@ -15,6 +16,11 @@ record FlagForm() implements Form<Boolean> {
         }
         findings.refuse(node, path, "expected true or false");
         return Optional.empty();
+    }
+
+    @Override
+    public Optional<Boolean> straight(JsonTokens in) {
+        return in.flag();
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.taperwright.library.exchange.form;
 
 import java.util.Map;
 import java.util.Optional;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 
@@ -15,6 +16,12 @@ public interface Form<T> {
      * @param findings where faults go
      */
     Optional<T> read(Node node, String path, Findings findings);
+
+    /**
+     * The value that stands at a text read without a tree, and nothing beyond it; empty when it is not as it should be. The
+     * text is then to be read again as a tree, for {@link #read} to say why. What this gives, that gives too.
+     */
+    Optional<T> straight(JsonTokens in);
 
     /** Writes a value. */
     void write(T value, JsonWriter out);

@@ -5,11 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 
 /** A list with a least and greatest number of items, all of one form. */
 record ListForm<T>(Form<T> item, int fewest, int most) implements Form<List<T>> {
+    /** Most lists are short. */
+    private static final int FEW = 4;
+
     @Override
     public Optional<List<T>> read(Node node, String path, Findings findings) {
         if (!(node instanceof Node.ArrayNode array)) {
@@ -30,6 +34,22 @@ record ListForm<T>(Form<T> item, int fewest, int most) implements Form<List<T>> 
             item.read(array.items().get(i), path + '[' + i + ']', findings).ifPresent(values::add);
         }
         return values.size() == count ? Optional.of(values) : Optional.empty();
+    }
+
+    @Override
+    public Optional<List<T>> straight(JsonTokens in) {
+        if (!in.atList()) {
+            return Optional.empty();
+        }
+        List<T> values = new ArrayList<>(FEW);
+        while (in.nextItem()) {
+            Optional<T> value = item.straight(in);
+            if (value.isEmpty()) {
+                return Optional.empty();
+            }
+            values.add(value.get());
+        }
+        return values.size() >= fewest && values.size() <= most ? Optional.of(values) : Optional.empty();
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.taperwright.library.exchange.form;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 
@@ -21,11 +22,21 @@ record NumberForm(double least, double most, String unit) implements Form<Double
             findings.refuse(node, path, expected());
             return Optional.empty();
         }
-        if (number.value() < least || number.value() > most) {
+        if (!fits(number.value())) {
             findings.refuse(node, path, expected() + ", from " + shown(least) + " to " + shown(most));
             return Optional.empty();
         }
         return Optional.of(number.value());
+    }
+
+    @Override
+    public Optional<Double> straight(JsonTokens in) {
+        double number = in.number();
+        return fits(number) ? Optional.of(number) : Optional.empty();
+    }
+
+    private boolean fits(double number) {
+        return number >= least && number <= most;
     }
 
     private String expected() {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 
@@ -36,6 +37,22 @@ record NumbersByNameForm(Form<Double> number, int most) implements Form<Map<Stri
             number.read(member.value(), path + '.' + name, findings).ifPresent(value -> values.put(name, value));
         });
         return values.size() == object.members().size() ? Optional.of(values) : Optional.empty();
+    }
+
+    @Override
+    public Optional<Map<String, Double>> straight(JsonTokens in) {
+        if (!in.atObject()) {
+            return Optional.empty();
+        }
+        Map<String, Double> values = new TreeMap<>();
+        while (in.nextField()) {
+            String name = in.name();
+            Optional<Double> value = number.straight(in);
+            if (value.isEmpty() || !SHAPE.matcher(name).matches() || values.put(name, value.get()) != null) {
+                return Optional.empty();
+            }
+        }
+        return values.size() <= most ? Optional.of(values) : Optional.empty();
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 
@@ -20,14 +21,20 @@ record PatternForm<T>(Pattern pattern, String expected, Function<String, Optiona
         implements Form<T> {
     @Override
     public Optional<T> read(Node node, String path, Findings findings) {
-        Optional<T> value = node instanceof Node.TextNode text
-                        && pattern.matcher(text.value()).matches()
-                ? made.apply(text.value())
-                : Optional.empty();
+        Optional<T> value = node instanceof Node.TextNode text ? value(text.value()) : Optional.empty();
         if (value.isEmpty()) {
             findings.refuse(node, path, "expected " + expected + ", in double quotes");
         }
         return value;
+    }
+
+    @Override
+    public Optional<T> straight(JsonTokens in) {
+        return in.atText() ? value(in.text()) : Optional.empty();
+    }
+
+    private Optional<T> value(String text) {
+        return pattern.matcher(text).matches() ? made.apply(text) : Optional.empty();
     }
 
     @Override

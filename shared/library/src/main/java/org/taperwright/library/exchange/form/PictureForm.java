@@ -3,6 +3,7 @@ package org.taperwright.library.exchange.form;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 import org.taperwright.mechanics.work.Fault;
@@ -27,6 +28,13 @@ record PictureForm() implements Form<Picture> {
         Fault fault = ((PictureResult.Refused) result).fault();
         findings.note(node.place(), fault);
         return Optional.empty();
+    }
+
+    @Override
+    public Optional<Picture> straight(JsonTokens in) {
+        return in.atText() && Pictures.ofBase64(in.text(), "") instanceof PictureResult.Taken taken
+                ? Optional.of(taken.picture())
+                : Optional.empty();
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 import org.taperwright.library.exchange.json.Spelling;
@@ -56,6 +57,29 @@ public record RecordForm<R>(
                     path.isEmpty() ? name : path,
                     String.valueOf(refused.getMessage()),
                     "expected values that go together");
+            return Optional.empty();
+        }
+    }
+
+    @Override
+    public Optional<R> straight(JsonTokens in) {
+        return in.atObject() ? straightFields(in) : Optional.empty();
+    }
+
+    /** As {@link #straight} where the object's beginning has been read already. */
+    public Optional<R> straightFields(JsonTokens in) {
+        FieldValues values = new FieldValues(fields);
+        while (in.nextField()) {
+            if (!values.take(in)) {
+                return Optional.empty();
+            }
+        }
+        if (!values.completeWithAbsent()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(made.apply(values));
+        } catch (IllegalArgumentException refused) {
             return Optional.empty();
         }
     }

@@ -3,11 +3,15 @@ package org.taperwright.library.exchange.form;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 
 /** Text of a limited length. */
 record TextForm(int shortest, int longest) implements Form<String> {
+    /** From here on a sign may be a control or half of a pair; those before and from the space on are fit. */
+    private static final char FIRST_UNUSUAL = 0x7F;
+
     @Override
     public Optional<String> read(Node node, String path, Findings findings) {
         if (!(node instanceof Node.TextNode text)) {
@@ -30,10 +34,21 @@ record TextForm(int shortest, int longest) implements Form<String> {
         return Optional.of(text.value());
     }
 
+    @Override
+    public Optional<String> straight(JsonTokens in) {
+        if (!in.atText()) {
+            return Optional.empty();
+        }
+        String text = in.text();
+        int length = text.codePointCount(0, text.length());
+        return length >= shortest && length <= longest && !hasUnfit(text) ? Optional.of(text) : Optional.empty();
+    }
+
     private static boolean hasUnfit(String text) {
-        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
-            if (unfit(text.codePointAt(i))) {
-                return true;
+        for (int i = 0; i < text.length(); i++) {
+            char sign = text.charAt(i);
+            if (sign >= FIRST_UNUSUAL || sign < ' ') {
+                return text.codePoints().anyMatch(TextForm::unfit);
             }
         }
         return false;

@@ -3,6 +3,7 @@ package org.taperwright.library.exchange.form;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 
@@ -10,15 +11,22 @@ import org.taperwright.library.exchange.json.Node;
 record WholeNumberForm(int least, int most) implements Form<Integer> {
     @Override
     public Optional<Integer> read(Node node, String path, Findings findings) {
-        boolean fits = node instanceof Node.NumberNode number
-                && number.value() == Math.rint(number.value())
-                && number.value() >= least
-                && number.value() <= most;
-        if (!fits) {
+        Optional<Integer> whole = node instanceof Node.NumberNode number ? whole(number.value()) : Optional.empty();
+        if (whole.isEmpty()) {
             findings.refuse(node, path, "expected a whole number from " + least + " to " + most);
-            return Optional.empty();
         }
-        return Optional.of((int) ((Node.NumberNode) node).value());
+        return whole;
+    }
+
+    @Override
+    public Optional<Integer> straight(JsonTokens in) {
+        return whole(in.number());
+    }
+
+    private Optional<Integer> whole(double number) {
+        return number == Math.rint(number) && number >= least && number <= most
+                ? Optional.of((int) number)
+                : Optional.empty();
     }
 
     @Override

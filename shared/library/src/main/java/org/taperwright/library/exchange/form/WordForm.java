@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.taperwright.library.exchange.json.JsonTokens;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.library.exchange.json.Node;
 import org.taperwright.library.exchange.json.Spelling;
@@ -14,12 +15,9 @@ import org.taperwright.library.exchange.json.Spelling;
 record WordForm<T>(List<T> choices, Function<T, String> word) implements Form<T> {
     @Override
     public Optional<T> read(Node node, String path, Findings findings) {
-        if (node instanceof Node.TextNode text) {
-            for (T choice : choices) {
-                if (word.apply(choice).equals(text.value())) {
-                    return Optional.of(choice);
-                }
-            }
+        Optional<T> chosen = node instanceof Node.TextNode text ? choice(text.value()) : Optional.empty();
+        if (chosen.isPresent()) {
+            return chosen;
         }
         List<String> words = choices.stream().map(word).toList();
         if (node instanceof Node.TextNode text) {
@@ -30,6 +28,20 @@ record WordForm<T>(List<T> choices, Function<T, String> word) implements Form<T>
             return Optional.empty();
         }
         findings.refuse(node, path, "expected " + listed(words));
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<T> straight(JsonTokens in) {
+        return in.atText() ? choice(in.text()) : Optional.empty();
+    }
+
+    private Optional<T> choice(String text) {
+        for (T choice : choices) {
+            if (word.apply(choice).equals(text)) {
+                return Optional.of(choice);
+            }
+        }
         return Optional.empty();
     }
 

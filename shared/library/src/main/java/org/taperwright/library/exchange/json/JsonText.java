@@ -51,14 +51,18 @@ public final class JsonText {
         if (body.isBlank()) {
             return refused(Place.START, Fault.impossible("file", "is empty", "expected a JSON form beginning with {"));
         }
-        JsonFactory factory = limits.equals(Limits.USUAL) ? USUAL : factory(limits);
-        try (JsonParser parser = factory.createParser(body)) {
+        try (JsonParser parser = usual(limits).createParser(body)) {
             return new TreeBuilder(parser, limits, places).build();
         } catch (JsonProcessingException broken) {
             return refused(Malformed.place(broken), Malformed.fault(broken, body));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    /** The shared factory where the limits are the usual ones. */
+    static JsonFactory usual(Limits limits) {
+        return limits.equals(Limits.USUAL) ? USUAL : factory(limits);
     }
 
     static JsonFactory factory(Limits limits) {

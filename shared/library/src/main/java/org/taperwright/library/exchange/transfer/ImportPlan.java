@@ -15,9 +15,11 @@ import org.taperwright.library.exchange.LibraryBundle;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Names;
+import org.taperwright.library.store.Room;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 
 /**
@@ -50,17 +52,53 @@ public record ImportPlan(Offer offer, Map<ThingId, PlannedThing> things, List<Fi
         }
     }
 
+    /** Ends the reading of a file that offers more than there is room for. */
+    private static final class NoRoom extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+        private final transient Fault fault;
+
+        NoRoom(Fault fault) {
+            super(fault.sentence(), null, false, false);
+            this.fault = fault;
+        }
+    }
+
     /**
-     * Plans the import of a file into a library.
+     * Plans the import of a file into a library, if this program has room for its things beside those of the library.
      *
      * @throws org.taperwright.mechanics.work.WorkCancelled when the progress says so
      */
     public static Result of(Offer offer, Snapshot library, Progress progress) {
+        return of(offer, library, Room.ofThisProgram(), progress);
+    }
+
+    /** As {@link #of(Offer, Snapshot, Progress)}, with so much room. */
+    public static Result of(Offer offer, Snapshot library, Room room, Progress progress) {
+        Optional<Fault> tooLarge = room.tooLarge(offer.size());
+        if (tooLarge.isPresent()) {
+            return refused(offer, tooLarge.get());
+        }
+        int held = library.entries().size();
         Map<ThingId, PlannedThing> things = new LinkedHashMap<>();
-        Offer.Given given = offer.each(item -> things.put(item.id(), planned(item, library)), progress);
-        return given.faults().isEmpty()
-                ? new Planned(new ImportPlan(offer, things, given.remarks(), given.bad()))
-                : new Refused(given.faults());
+        try {
+            Offer.Given given = offer.each(
+                    item -> {
+                        things.put(item.id(), planned(item, library));
+                        room.tooMany(things.size(), held).ifPresent(fault -> {
+                            throw new NoRoom(fault);
+                        });
+                    },
+                    progress);
+            return given.faults().isEmpty()
+                    ? new Planned(new ImportPlan(offer, things, given.remarks(), given.bad()))
+                    : new Refused(given.faults());
+        } catch (NoRoom full) {
+            return refused(offer, full.fault);
+        }
+    }
+
+    private static Result refused(Offer offer, Fault fault) {
+        return new Refused(List.of(new FileFault(offer.name(), 1, 1, fault)));
     }
 
     private static PlannedThing planned(LibraryBundle.Item item, Snapshot library) {

@@ -13,6 +13,9 @@ public interface Offer {
     /** The name of the file. */
     String name();
 
+    /** How large the file is, bytes; 0 when that is not known. */
+    long size();
+
     /**
      * Gives each thing.
      *
@@ -41,6 +44,11 @@ public interface Offer {
             @Override
             public String name() {
                 return source.name();
+            }
+
+            @Override
+            public long size() {
+                return source.size();
             }
 
             @Override

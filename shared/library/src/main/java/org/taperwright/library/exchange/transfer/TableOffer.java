@@ -42,6 +42,11 @@ public record TableOffer(TableReading reading, ColumnMapping mapping, RowSink ba
     }
 
     @Override
+    public long size() {
+        return reading.source().size();
+    }
+
+    @Override
     public Given each(Consumer<LibraryBundle.Item> taker, Progress progress) {
         Once once = new Once(taker);
         TableOutcome outcome = reading.read(mapping, once, progress);

@@ -16,6 +16,7 @@ import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.exchange.LibraryBundle;
 import org.taperwright.library.exchange.LibraryBundle.Item;
 import org.taperwright.library.history.Change;
+import org.taperwright.library.store.Room;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.mechanics.design.Design;
@@ -111,6 +112,33 @@ class ImportPlanTest {
         ImportPlan.Result result = ImportPlan.of(
                 Offer.ofForms(Bytes.source("f.json", text)), Examples.snapshotOf(Map.of()), Progress.NONE);
         assertThat(((ImportPlan.Refused) result).faults()).isNotEmpty();
+    }
+
+    @Test
+    void moreThingsThanThereIsRoomForAreRefusedBeforeTheRestIsRead() {
+        byte[] text =
+                JsonForms.write(Examples.bundle()).replace("clockwise", "round").getBytes(StandardCharsets.UTF_8);
+        Snapshot held = Examples.snapshotOf(Map.of(COMPARISON.id(), COMPARISON.thing()));
+        Room forThree = new Room(3 * (5 << 10));
+        Item[] three = {
+            new Item(new ThingId("a"), LONGER), new Item(new ThingId("b"), LONGER), new Item(new ThingId("c"), LONGER)
+        };
+        assertThat(refusal(
+                        JsonForms.write(new LibraryBundle(List.of(three))).getBytes(StandardCharsets.UTF_8),
+                        held,
+                        forThree))
+                .isEqualTo("f.json:1:1: file: holds more than the 2 things for which the library has room beside its 1;"
+                        + " expected at most 3 together in 0 MB of memory: split the file, or keep a part in another"
+                        + " library");
+        assertThat(refusal(text, held, new Room(1 << 10)))
+                .isEqualTo(
+                        "f.json:1:1: file: is of 0 MB; expected at most 0 MB, for which the memory has room: split it");
+    }
+
+    private static String refusal(byte[] text, Snapshot library, Room room) {
+        ImportPlan.Result result =
+                ImportPlan.of(Offer.ofForms(Bytes.source("f.json", text)), library, room, Progress.NONE);
+        return ((ImportPlan.Refused) result).faults().get(0).sentence();
     }
 
     @Test
