@@ -28,19 +28,30 @@ final class Elastica {
     /** Step of the slope, rad, and of the force as a share, below which the equations are not all but singular. */
     private static final double STEADY = 0.01;
     /** Runs along the rod for all chords together; usually there are two or three to a chord. */
-    private static final int MOST_RUNS = 400;
+    static final int MOST_RUNS = 400;
 
     /** Slope, rad, that is no rounding: the rod has other equilibria, in waves, that nobody who presses on it meets. */
     private static final double BENT_BACK = 1e-3;
 
     private final RodMarch march;
     private final double length;
+    private final int mostRuns;
     private double alpha;
     private double force;
     private double arm;
     private int runs;
 
     Elastica(RodGrid grid, CurvatureLaw law) {
+        this(grid, law, MOST_RUNS);
+    }
+
+    /**
+     * A rod.
+     *
+     * @param mostRuns runs along it, for all chords together, after which there is no solution
+     */
+    Elastica(RodGrid grid, CurvatureLaw law, int mostRuns) {
+        this.mostRuns = mostRuns;
         this.march = new RodMarch(grid, law);
         this.length = grid.lengthMm();
     }
@@ -79,7 +90,7 @@ final class Elastica {
         if (converge(chord)) {
             return new Equilibrium(chord, alpha, force, arm, Math.tan(chord) * arm);
         }
-        if (halvings >= HALVINGS || runs > MOST_RUNS) {
+        if (halvings >= HALVINGS || runs > mostRuns) {
             throw new Unsolved("no equilibrium found with the chord at " + Math.toDegrees(chord) + " degrees");
         }
         Equilibrium midway = reach(before, last, (last.chord() + chord) / 2, halvings + 1);

@@ -1,6 +1,7 @@
 package org.taperwright.mechanics.bench;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 import org.taperwright.mechanics.design.Design;
@@ -44,22 +45,42 @@ final class RodGrid {
         ends.add(loadMm);
         List<Double> lengths = new ArrayList<>();
         for (int i = ends.size() - 1; i > 0; i--) {
-            double stretch = ends.get(i) - ends.get(i - 1);
-            double step = Math.min(longestMm, taperedStepMm(design, ends.get(i - 1), ends.get(i)));
-            int steps = (int) Math.ceil(stretch / step - 1e-9);
-            for (int k = 0; k < steps; k++) {
-                lengths.add(stretch / steps);
-            }
+            addSteps(design, ends.get(i - 1), ends.get(i), longestMm, lengths);
         }
         return laidOut(lengths, loadMm);
     }
 
-    /** Between two breaks the taper is constant; the thinner end asks for the shorter step. */
-    private static double taperedStepMm(Design design, double fromMm, double toMm) {
+    /**
+     * Steps of a stretch of constant taper, from its upper end down: even where the longest length rules, growing with the
+     * diameter where the taper does. So a cone that ends in a needle takes steps by the logarithm of its diameters' ratio.
+     */
+    private static void addSteps(Design design, double fromMm, double toMm, double longestMm, List<Double> lengths) {
         double from = design.diameterMm(fromMm + INSIDE_MM);
         double to = design.diameterMm(toMm - INSIDE_MM);
-        double taper = Math.abs(to - from) / (toMm - fromMm);
-        return TAPER_SHARE * Math.min(from, to) / Math.max(taper, 1e-9);
+        double length = toMm - fromMm;
+        double taper = Math.abs(to - from) / length;
+        double thin = Math.min(from, to);
+        double thick = Math.max(from, to);
+        // the diameter up to which the taper asks for shorter steps
+        double bound = Math.max(thin, Math.min(thick, taper * longestMm / TAPER_SHARE));
+        List<Double> steps = new ArrayList<>();
+        int graded = (int) Math.ceil(Math.log(bound / thin) / TAPER_SHARE - 1e-9);
+        double reached = 0;
+        for (int k = 1; k <= graded; k++) {
+            double end = k == graded && bound == thick
+                    ? length
+                    : (thin * Math.pow(bound / thin, (double) k / graded) - thin) / taper;
+            steps.add(end - reached);
+            reached = end;
+        }
+        int even = bound < thick || graded == 0 ? (int) Math.ceil((length - reached) / longestMm - 1e-9) : 0;
+        for (int k = 0; k < even; k++) {
+            steps.add((length - reached) / even);
+        }
+        if (to > from) {
+            Collections.reverse(steps);
+        }
+        lengths.addAll(steps);
     }
 
     private static RodGrid laidOut(List<Double> lengths, double loadMm) {

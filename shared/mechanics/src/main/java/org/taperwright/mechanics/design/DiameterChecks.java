@@ -23,7 +23,8 @@ final class DiameterChecks {
         if (design.taper().isEmpty()) {
             findings.impossible(
                     "taper", "there is no taper segment", "at least one, from the tip to the end of the working part");
-        } else if (contiguous(design.taper(), findings)) {
+        } else if (!findings.tooMany("taper", "taper segments", design.taper().size(), Stations.MOST)
+                && contiguous(design.taper(), findings)) {
             diameters(design, findings);
         }
         shaft(design, findings);

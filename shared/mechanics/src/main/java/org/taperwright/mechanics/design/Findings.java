@@ -33,6 +33,14 @@ final class Findings {
         return false;
     }
 
+    /** Whether a list is longer than is worked on; notes it when it is. */
+    boolean tooMany(String where, String things, int count, int most) {
+        if (count > most) {
+            impossible(where, "there are " + count + " " + things, "at most " + most);
+        }
+        return count > most;
+    }
+
     boolean noneImpossible() {
         return faults.stream().noneMatch(fault -> fault.weight() == Fault.Weight.IMPOSSIBLE);
     }

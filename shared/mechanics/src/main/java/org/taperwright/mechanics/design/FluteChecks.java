@@ -19,6 +19,9 @@ final class FluteChecks {
             findings.impossible("flutes", "there is no flute station", "at least one, with its flutes per mm");
             return;
         }
+        if (findings.tooMany("flutes", "flute stations", design.flutes().size(), Stations.MOST)) {
+            return;
+        }
         double before = Double.NEGATIVE_INFINITY;
         boolean sound = true;
         for (int i = 0; i < design.flutes().size(); i++) {

@@ -17,11 +17,17 @@ final class SectionChecks {
     /** A thinner core breaks early, in diameters. */
     private static final double THIN_CORE = 0.3;
 
+    /** What keeps the work on one design, and so every edit of it, within a second. */
+    private static final int MOST = 5;
+
     private SectionChecks() {}
 
     static void check(Design design, Findings findings) {
         if (design.sections().isEmpty()) {
             findings.impossible("sections", "there is no section", "at least one section station");
+        }
+        if (findings.tooMany("sections", "section stations", design.sections().size(), MOST)) {
+            return;
         }
         double before = Double.NEGATIVE_INFINITY;
         OptionalInt edgesBefore = OptionalInt.empty();

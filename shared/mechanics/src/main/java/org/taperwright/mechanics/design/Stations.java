@@ -4,6 +4,9 @@ import org.taperwright.mechanics.quantity.Shown;
 
 /** Levels of stations along the blade. */
 final class Stations {
+    /** Stations or segments along a blade, of which every one costs at least a step of each rod. */
+    static final int MOST = 100;
+
     private Stations() {}
 
     /**

@@ -15,13 +15,16 @@ import org.taperwright.mechanics.work.Fault;
  * their numbers run smoothly; before the first and after the last station they stay the same.
  */
 public final class BladeSections {
+    /** Of all analyses between stations together, in quarters of a millisecond. */
+    private static final int MOST_EFFORT = 1000;
+
     private final Design design;
     private final double[] levels;
     private final Outline[] outlines;
     private final int[] edges;
     private final List<SectionProperties> properties = new ArrayList<>();
     /** To the next station; empty where the section stays the same. */
-    private final List<Optional<BlendedProperties>> blends = new ArrayList<>();
+    private final List<Optional<BlendedSection>> blends = new ArrayList<>();
 
     private BladeSections(Design design) {
         this.design = design;
@@ -36,9 +39,12 @@ public final class BladeSections {
             edges[i] = Sections.edges(outlines[i], design.hand()).size();
             properties.add(SectionAnalysis.of(outlines[i]));
         }
+        int intervals = parts(BlendedSection.MOST_INTERVALS, MOST_EFFORT);
         for (int i = 0; i < stations; i++) {
-            boolean same = i + 1 == stations || outlines[i].equals(outlines[i + 1]);
-            blends.add(same ? Optional.empty() : Optional.of(BlendedProperties.between(outlines[i], outlines[i + 1])));
+            blends.add(
+                    changesAfter(i)
+                            ? Optional.of(BlendedSection.between(outlines[i], outlines[i + 1], intervals))
+                            : Optional.empty());
         }
     }
 
@@ -95,9 +101,9 @@ public final class BladeSections {
     /** The outline at a level, as at its station: the blade's turning with the level is left out. */
     public Outline outlineAt(double levelMm) {
         int below = below(levelMm);
-        return blends.get(below).isEmpty()
-                ? outlines[below]
-                : Sections.blend(outlines[below], outlines[below + 1], share(below, levelMm));
+        return blends.get(below)
+                .map(blend -> blend.outline(share(below, levelMm)))
+                .orElse(outlines[below]);
     }
 
     /** Number of cutting edges: of the nearer station. */
@@ -124,18 +130,33 @@ public final class BladeSections {
         return blends.get(below).isEmpty() ? below : below + Math.min(1, share(below, levelMm));
     }
 
-    /** Pieces of the outline that has the most. */
-    int mostPieces() {
-        return java.util.Arrays.stream(outlines)
-                .mapToInt(outline -> outline.segments().size())
-                .max()
-                .orElse(0);
+    /**
+     * Into how many parts the way from each station to the next may be cut, an analysis at each cut: a power of two, fewer
+     * where outlines have many pieces or the section changes often, so that all of them together take bounded time.
+     *
+     * @param most parts that are enough
+     * @param mostEffort in the units of {@link BlendedSection#effort}
+     */
+    int parts(int most, int mostEffort) {
+        int effort = 0;
+        for (int i = 0; i < outlines.length; i++) {
+            effort += changesAfter(i) ? BlendedSection.effort(outlines[i], outlines[i + 1]) : 0;
+        }
+        int parts = most;
+        while (parts > 1 && (parts - 1) * effort > mostEffort) {
+            parts /= 2;
+        }
+        return parts;
+    }
+
+    private boolean changesAfter(int station) {
+        return station + 1 < outlines.length && !outlines[station].equals(outlines[station + 1]);
     }
 
     /** The outline at such a place. */
     Outline outlineAtPlace(double place) {
         int below = (int) place;
-        return place == below ? outlines[below] : Sections.blend(outlines[below], outlines[below + 1], place - below);
+        return blends.get(below).map(blend -> blend.outline(place - below)).orElse(outlines[below]);
     }
 
     private int below(double levelMm) {

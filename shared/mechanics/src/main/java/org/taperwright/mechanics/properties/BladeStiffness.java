@@ -12,13 +12,13 @@ import org.taperwright.mechanics.properties.helix.PeakStressFactors;
  * What a blade's sections of unit diameter set against bending and twisting, the turning of the flutes counted: the
  * harmonic mean of the principal second moments and J, each times its factor at {@code t = 2 pi d turns per mm}. Scales by
  * d^4 and the modulus. Factors are computed only where the flutes turn; a design without flutes per mm is a straight bar.
- * Between two stations factors are computed at the quarters of the blend and run straight between (between outlines of many pieces, from end to end). Validity: the diameter
+ * Between two stations factors are computed at the quarters of the blend and run straight between (between outlines of many
+ * pieces at its middle, or not at all). Validity: the diameter
  * changes little over a turn, and the bend is long against the pitch.
  */
 public final class BladeStiffness {
     private static final int QUARTERS = 4;
-    /** Between outlines of more pieces factors run straight from end to end. */
-    private static final int MANY = 60;
+    private static final int MOST_EFFORT = 500;
 
     private final Design design;
     private final BladeSections sections;
@@ -32,7 +32,7 @@ public final class BladeStiffness {
         this.design = design;
         this.sections = sections;
         this.poisson = poisson;
-        this.parts = sections.mostPieces() > MANY ? 1 : QUARTERS;
+        this.parts = sections.parts(QUARTERS, MOST_EFFORT);
         for (int i = 0; i <= parts * design.sections().size(); i++) {
             known.add(null);
         }

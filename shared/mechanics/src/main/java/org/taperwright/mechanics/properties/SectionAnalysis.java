@@ -25,7 +25,9 @@ public final class SectionAnalysis {
 
     private static final double THINNEST = 0.004;
     /** Pieces up to which an outline is worked on as it is; of more, the heap and the torsion are those of a plainer one. */
-    private static final int MOST_PIECES = 500;
+    private static final int MOST_PIECES = 300;
+    /** Pieces of the outline whose re-entrant corners are filleted: of dozens of notches the deepest tell the peak. */
+    private static final int MOST_FILLETED = 30;
 
     private static final BoundedCache<Outline, Analysed> CACHE = new BoundedCache<>(KEPT);
 
@@ -107,7 +109,7 @@ public final class SectionAnalysis {
 
     /** Nothing where notches stand too close for fillets; the peak is then the mesh's own, of the finest notch it sees. */
     private static Optional<Double> filletedPeak(Outline outline) {
-        Contour filleted = Contour.of(Outlines.filletReentrant(outline, FILLET));
+        Contour filleted = Contour.of(Outlines.filletReentrant(PlainOutline.ofPieces(outline, MOST_FILLETED), FILLET));
         return TorsionAnalysis.of(filleted, AreaMoments.of(filleted).area()).map(TorsionAnalysis::peakShear);
     }
 

@@ -14,6 +14,8 @@ import java.util.function.Function;
  */
 public final class Sensitivity {
     private static final int HALVINGS = 3;
+    /** Edges without a solution, all constants together, after which no other share of the way is tried. */
+    private static final int FAILURES = 6;
 
     private final List<UncertainConstant> constants;
     private final double[] middle;
@@ -24,6 +26,7 @@ public final class Sensitivity {
 
     private final double[] aboveAt;
     private final LatinHypercube cube;
+    private int failures;
 
     private Sensitivity(List<UncertainConstant> constants, double[] middle) {
         this.constants = constants;
@@ -60,7 +63,7 @@ public final class Sensitivity {
     /** The share of the way at which there is a solution; 0 where there is none. */
     private double solve(int constant, int side, Function<double[], Optional<double[]>> results) {
         double share = 1;
-        for (int halving = 0; halving <= HALVINGS; halving++) {
+        for (int halving = 0; halving <= HALVINGS && (halving == 0 || failures <= FAILURES); halving++) {
             double[] at =
                     constants.stream().mapToDouble(UncertainConstant::value).toArray();
             at[constant] = constants.get(constant).towards(side * share);
@@ -69,6 +72,7 @@ public final class Sensitivity {
                 (side < 0 ? below : above)[constant] = found.get();
                 return share;
             }
+            failures++;
             share /= 2;
         }
         return 0;

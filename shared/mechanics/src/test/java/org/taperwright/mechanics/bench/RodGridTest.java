@@ -33,6 +33,19 @@ class RodGridTest {
         assertThat(grid.levelMm(grid.nodes() - 1)).isCloseTo(3, within(1e-9));
     }
 
+    /** A cone of the steepest taper from the thinnest needle to the thickest blank: by the logarithm of their ratio. */
+    @Test
+    void stepsAlongAConeGrowWithItsDiameter() {
+        Design cone = BenchDesigns.of("square", 0.0501, List.of(new TaperSegment(0, 4.5, 0.5)), Motion.FILING);
+        RodGrid grid = RodGrid.between(cone, 0, 4.5);
+        for (int step = 0; step < grid.steps(); step++) {
+            double d = cone.diameterMm(grid.levelMm(3 * step + 1));
+            assertThat(grid.lengthMm(step) * 0.5 / d).isLessThan(1.02 / 40);
+        }
+        assertThat(grid.lengthMm()).isCloseTo(4.5, within(1e-12));
+        assertThat(grid.steps()).isLessThan((int) (40 * Math.log(2.3001 / 0.0501)) + 2);
+    }
+
     @Test
     void nodesAtABreakTakeTheSideOfTheirOwnStep() {
         RodGrid grid = RodGrid.between(twoTapers, 3, 20);

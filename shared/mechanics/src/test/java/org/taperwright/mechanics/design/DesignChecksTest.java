@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -91,6 +92,22 @@ class DesignChecksTest {
                 file().taper(List.of(new TaperSegment(0, 0, 0.02))).design(),
                 "taper[0].toMm",
                 "the segment ends at 0 mm");
+    }
+
+    @Test
+    void noMoreSectionsSegmentsAndStationsAreTakenThanCanBeWorkedOnInASecond() {
+        List<SectionStation> sections = IntStream.range(0, 6)
+                .mapToObj(i -> new SectionStation(i, SectionShape.of("square", Map.of())))
+                .toList();
+        impossible(file().sections(sections).design(), "sections", "there are 6 section stations");
+        List<FluteStation> flutes = IntStream.range(0, 101)
+                .mapToObj(i -> new FluteStation(i / 10.0, 1))
+                .toList();
+        impossible(file().flutes(flutes).design(), "flutes", "there are 101 flute stations");
+        List<TaperSegment> taper = IntStream.range(0, 101)
+                .mapToObj(i -> new TaperSegment(i / 10.0, (i + 1) / 10.0, 0.02))
+                .toList();
+        impossible(file().taper(taper).design(), "taper", "there are 101 taper segments");
     }
 
     @Test

@@ -7,12 +7,14 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.FluteStation;
 import org.taperwright.mechanics.design.Making;
 import org.taperwright.mechanics.design.Motion;
@@ -21,6 +23,7 @@ import org.taperwright.mechanics.design.TaperSegment;
 import org.taperwright.mechanics.design.Tip;
 import org.taperwright.mechanics.design.TipKind;
 import org.taperwright.mechanics.section.Hand;
+import org.taperwright.mechanics.section.Point;
 import org.taperwright.mechanics.section.SectionShape;
 
 /** The sections of a blade that goes from a triangle to a square, and its profile. */
@@ -55,6 +58,26 @@ class BladeSectionsTest {
         assertThat(between.plasticTorque()).isCloseTo(exact.plasticTorque(), withPercentage(0.1));
         assertThat(between.peakShear()).isCloseTo(exact.peakShear(), withPercentage(3));
         assertThat(between.core()).isCloseTo(exact.core(), withPercentage(0.5));
+    }
+
+    /** What keeps a blade of any outlines within a second: fewer of them are worked on between the stations. */
+    @Test
+    void theMoreCostlyTheOutlinesTheFewerAreWorkedOnBetweenTheStations() {
+        assertThat(sections.parts(16, 1000)).isEqualTo(16);
+        List<SectionStation> jagged = IntStream.range(0, 5)
+                .mapToObj(i -> new SectionStation(3 * i, jagged(i)))
+                .toList();
+        BladeSections costly =
+                BladeSections.of(Designs.with(design).sections(jagged).design());
+        assertThat(costly.parts(16, 1000)).isEqualTo(1);
+        assertThat(costly.outlineAt(4.4).segments()).hasSizeLessThanOrEqualTo(150);
+    }
+
+    private static SectionShape jagged(int turned) {
+        List<Point> points = IntStream.range(0, 200)
+                .mapToObj(i -> Point.polar(i % 2 == 0 ? 1 : 0.9 - 0.01 * turned, 2 * Math.PI * i / 200))
+                .toList();
+        return new SectionShape("custom", Map.of(), 0, 0, points);
     }
 
     @Test

@@ -7,14 +7,29 @@ import java.util.Arrays;
  * the points are limited so that they rise (Fritsch and Carlson, SIAM J Numer Anal 17 (1980)).
  */
 final class MonotoneCurve {
+    private static final int BUCKETS_PER_POINT = 4;
+
     private final double[] x;
     private final double[] y;
     private final double[] slope;
+    private final double bucketsPerPlace;
+    /** The panel in which each of many equal buckets begins: a place is looked up from there. */
+    private final int[] firstPanel;
 
     private MonotoneCurve(double[] x, double[] y, double[] slope) {
         this.x = x;
         this.y = y;
         this.slope = slope;
+        int buckets = BUCKETS_PER_POINT * x.length;
+        bucketsPerPlace = buckets / (x[x.length - 1] - x[0]);
+        firstPanel = new int[buckets + 1];
+        int panel = 0;
+        for (int bucket = 0; bucket <= buckets; bucket++) {
+            while (panel < x.length - 2 && x[panel + 1] <= x[0] + bucket / bucketsPerPlace) {
+                panel++;
+            }
+            firstPanel[bucket] = panel;
+        }
     }
 
     /** A curve through points with the slopes there. */
@@ -36,7 +51,7 @@ final class MonotoneCurve {
 
     /** Writes the value and the slope at a place. */
     void at(double place, double[] answer) {
-        int i = panel(x, place);
+        int i = panel(place);
         double width = x[i + 1] - x[i];
         double t = (place - x[i]) / width;
         if (t > 1) {
@@ -56,6 +71,19 @@ final class MonotoneCurve {
         int i = panel(x, place);
         double t = Math.max(0, Math.min(1, (place - x[i]) / (x[i + 1] - x[i])));
         return y[i] + t * (y[i + 1] - y[i]);
+    }
+
+    private int panel(double place) {
+        double bucket = (place - x[0]) * bucketsPerPlace;
+        if (!(bucket > 0)) {
+            return 0;
+        }
+        int i = firstPanel[bucket < firstPanel.length ? (int) bucket : firstPanel.length - 1];
+        while (i < x.length - 2 && x[i + 1] <= place) {
+            i++;
+        }
+        // rounding may have put a bucket's first panel one too far
+        return i > 0 && x[i] > place ? i - 1 : i;
     }
 
     private static int panel(double[] x, double place) {

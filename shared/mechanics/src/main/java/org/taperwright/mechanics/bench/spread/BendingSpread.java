@@ -66,7 +66,7 @@ public record BendingSpread(
 
     private static Optional<double[]> test(Design design, Alloy alloy, BladeSections sections) {
         try {
-            return Optional.of(numbers(BendingTest.run(design, alloy, sections)));
+            return Optional.of(numbers(BendingTest.runOrGiveUp(design, alloy, sections)));
         } catch (Unsolved unsolved) {
             return Optional.empty();
         }

@@ -15,15 +15,7 @@ public final class PlainOutline {
     /** In diameters; area and heap are the outline's own to about a ten-thousandth at this. */
     private static final double FINE_TOLERANCE = 2e-5;
 
-    private final List<Point> points;
-    private final double tolerance;
-    private final boolean[] kept;
-
-    private PlainOutline(List<Point> points, double tolerance) {
-        this.points = points;
-        this.tolerance = tolerance;
-        kept = new boolean[points.size()];
-    }
+    private PlainOutline() {}
 
     /** Number of corners, sharp or re-entrant. */
     public static int corners(Contour contour) {
@@ -38,9 +30,12 @@ public final class PlainOutline {
 
     /** The contour itself, or where it has more corners than asked for a polygon that has not. */
     public static Contour of(Contour contour, int mostCorners) {
-        return corners(contour) <= mostCorners
-                ? contour
-                : Contour.of(polygon(contour, mostCorners, FIRST_TOLERANCE, 0.2));
+        return corners(contour) <= mostCorners ? contour : polygon(contour, mostCorners);
+    }
+
+    /** The nearest polygon of no more corners than asked for. */
+    public static Contour polygon(Contour contour, int mostCorners) {
+        return Contour.of(polygon(contour, mostCorners, FIRST_TOLERANCE, 0.2));
     }
 
     /** The outline itself, or where it has more pieces than asked for the nearest polygon that has not. */
@@ -60,11 +55,16 @@ public final class PlainOutline {
                 points.add(new Point(p.x(), p.y()));
             }
         }
+        double[] need = new Needs(points, firstTolerance).all();
         double tolerance = firstTolerance;
-        List<Point> fewer = new PlainOutline(points, tolerance).fewer();
-        while (fewer.size() > mostCorners) {
+        while (above(need, tolerance) > mostCorners) {
             tolerance *= 1.5;
-            fewer = new PlainOutline(points, tolerance).fewer();
+        }
+        List<Point> fewer = new ArrayList<>();
+        for (int i = 0; i < need.length; i++) {
+            if (need[i] > tolerance) {
+                fewer.add(points.get(i));
+            }
         }
         List<Segment> sides = new ArrayList<>();
         for (int i = 0; i < fewer.size(); i++) {
@@ -73,43 +73,60 @@ public final class PlainOutline {
         return new Outline(sides);
     }
 
-    private List<Point> fewer() {
-        int half = points.size() / 2;
-        kept[0] = true;
-        kept[half] = true;
-        keep(0, half);
-        keep(half, points.size());
-        List<Point> result = new ArrayList<>();
-        for (int i = 0; i < kept.length; i++) {
-            if (kept[i]) {
-                result.add(points.get(i));
-            }
+    private static int above(double[] need, double tolerance) {
+        int count = 0;
+        for (double each : need) {
+            count += each > tolerance ? 1 : 0;
         }
-        return result;
+        return count;
     }
 
-    private void keep(int from, int to) {
-        Point a = points.get(from);
-        Point b = points.get(to % points.size());
-        double dx = b.x() - a.x();
-        double dy = b.y() - a.y();
-        double square = dx * dx + dy * dy;
-        int farthest = -1;
-        double most = tolerance * tolerance;
-        for (int i = from + 1; i < to; i++) {
-            double px = points.get(i).x() - a.x();
-            double py = points.get(i).y() - a.y();
-            double t = square == 0 ? 0 : Math.max(0, Math.min(1, (px * dx + py * dy) / square));
-            double away = (px - t * dx) * (px - t * dx) + (py - t * dy) * (py - t * dy);
-            if (away > most) {
-                most = away;
-                farthest = i;
-            }
+    /** For each point the tolerance below which it is needed, all in one walk; 0 for what the least tolerance leaves out. */
+    private static final class Needs {
+        private final double[] x;
+        private final double[] y;
+        private final double least;
+        private final double[] need;
+
+        Needs(List<Point> points, double least) {
+            x = points.stream().mapToDouble(Point::x).toArray();
+            y = points.stream().mapToDouble(Point::y).toArray();
+            this.least = least;
+            need = new double[x.length];
         }
-        if (farthest > 0) {
-            kept[farthest] = true;
-            keep(from, farthest);
-            keep(farthest, to);
+
+        double[] all() {
+            int half = x.length / 2;
+            need[0] = Double.POSITIVE_INFINITY;
+            need[half] = Double.POSITIVE_INFINITY;
+            between(0, half, Double.POSITIVE_INFINITY);
+            between(half, x.length, Double.POSITIVE_INFINITY);
+            return need;
+        }
+
+        private void between(int from, int to, double parent) {
+            int last = to % x.length;
+            double dx = x[last] - x[from];
+            double dy = y[last] - y[from];
+            double square = dx * dx + dy * dy;
+            int farthest = -1;
+            double most = least * least;
+            for (int i = from + 1; i < to; i++) {
+                double px = x[i] - x[from];
+                double py = y[i] - y[from];
+                double t = square == 0 ? 0 : Math.max(0, Math.min(1, (px * dx + py * dy) / square));
+                double away = (px - t * dx) * (px - t * dx) + (py - t * dy) * (py - t * dy);
+                if (away > most) {
+                    most = away;
+                    farthest = i;
+                }
+            }
+            if (farthest > 0) {
+                // a point is only looked for where those before it are kept
+                need[farthest] = Math.min(parent, Math.sqrt(most));
+                between(from, farthest, need[farthest]);
+                between(farthest, to, need[farthest]);
+            }
         }
     }
 }

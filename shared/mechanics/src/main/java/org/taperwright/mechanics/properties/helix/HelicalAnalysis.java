@@ -10,17 +10,17 @@ import org.taperwright.mechanics.work.BoundedCache;
 
 /**
  * The helical factors of any outline by finite elements on its section: within 0.2 % for t up to 2 and 0.6 % for t up to 4
- * over the whole space of the families. An outline of more than sixty corners, or one that asks for too many elements, is
+ * over the whole space of the families. An outline of more than forty corners, or one that asks for too many elements, is
  * made plain first: a jagged line loses nothing by that, dozens of fins do (up to a fifth). The last few results are kept.
  */
 public final class HelicalAnalysis {
     private static final int KEPT = 128;
     /** Corners of the polygons that are tried in turn, each with less of the outline than the one before. */
-    private static final int[] CORNERS = {60, 42, 30, 21, 15, 10, 6};
+    private static final int[] CORNERS = {42, 30, 21, 15, 10, 6};
 
     private static final double[] FINER = {1, 0.7, 0.5};
-    /** What keeps an analysis within about a tenth of a second. */
-    private static final int MOST_ELEMENTS = 120;
+    /** What keeps an analysis within about a twentieth of a second. */
+    private static final int MOST_ELEMENTS = 90;
 
     private static final BoundedCache<Key, HelicalFactors> CACHE = new BoundedCache<>(KEPT);
 
@@ -44,22 +44,37 @@ public final class HelicalAnalysis {
 
     private static HelicalFactors compute(Key key) {
         Contour given = Contour.of(key.outline);
-        Optional<HelicalFactors> found = Optional.empty();
-        for (int corners : CORNERS) {
-            Contour contour = PlainOutline.of(given, corners);
-            for (double factor : FINER) {
-                found = found.or(() -> on(contour, factor, true, key.poisson));
+        Contour contour = PlainOutline.of(given, CORNERS[0]);
+        Optional<HelicalFactors> found = on(contour, key.poisson);
+        for (int k = 0; found.isEmpty() && k < CORNERS.length; k++) {
+            Contour plainer = PlainOutline.polygon(given, CORNERS[k]);
+            if (plainer.size() != contour.size()) {
+                contour = plainer;
+                found = on(contour, key.poisson);
             }
-            found = found.or(() -> on(contour, 1, false, key.poisson));
         }
         return found.orElseThrow(() -> new NoFactors(
                 "what the turning of its flutes makes of a section, also of one between two stations, was not found"));
     }
 
-    private static Optional<HelicalFactors> on(Contour contour, double factor, boolean bent, double poisson) {
-        return SectionMesh.of(contour, MeshFineness.HELIX.times(factor), bent)
+    /** By the coarsest mesh that fits; a finer one where its elements would overlap, straight sides where that does not help. */
+    private static Optional<HelicalFactors> on(Contour contour, double poisson) {
+        for (double factor : FINER) {
+            Optional<SectionMesh> mesh = SectionMesh.of(contour, MeshFineness.HELIX.times(factor), true, MOST_ELEMENTS);
+            if (mesh.isPresent() && mesh.get().elements() > MOST_ELEMENTS) {
+                return Optional.empty();
+            }
+            Optional<HelicalFactors> found = mesh.flatMap(each -> on(each, poisson));
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return SectionMesh.of(contour, MeshFineness.HELIX, false, MOST_ELEMENTS)
                 .filter(mesh -> mesh.elements() <= MOST_ELEMENTS)
-                .flatMap(mesh -> TwistedBar.on(mesh, poisson))
-                .flatMap(HelicalFactors::of);
+                .flatMap(mesh -> on(mesh, poisson));
+    }
+
+    private static Optional<HelicalFactors> on(SectionMesh mesh, double poisson) {
+        return TwistedBar.on(mesh, poisson).flatMap(HelicalFactors::of);
     }
 }

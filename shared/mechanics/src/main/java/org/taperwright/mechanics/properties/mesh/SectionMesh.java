@@ -62,8 +62,16 @@ public final class SectionMesh {
      * @return the mesh, or nothing where the elements would overlap and a finer mesh is needed
      */
     public static Optional<SectionMesh> of(Contour contour, MeshFineness fineness, boolean bent) {
+        return of(contour, fineness, bent, Integer.MAX_VALUE - 2);
+    }
+
+    /** The same, and nothing where the nodes on the outline alone ask for more elements than given. */
+    public static Optional<SectionMesh> of(Contour contour, MeshFineness fineness, boolean bent, int mostElements) {
         SizeField sizes = new SizeField(contour, fineness);
         BoundaryNodes outline = new BoundaryNodes(contour, sizes, fineness.smallest());
+        if (outline.count() > mostElements + 2) {
+            return Optional.empty();
+        }
         double[] outlineX = new double[outline.count()];
         double[] outlineY = new double[outline.count()];
         for (int i = 0; i < outline.count(); i++) {

@@ -13,7 +13,7 @@ import org.taperwright.mechanics.properties.mesh.SectionMesh;
  * @param peakShear c in {@code tau_max = c T / d^3}
  */
 public record TorsionAnalysis(double constant, double peakShear) {
-    private static final int MOST_CORNERS = 120;
+    private static final int MOST_CORNERS = 60;
     /** Corners and tight arcs up to which each gets the finest elements; with more the elements there grow in proportion. */
     private static final int CROWD = 20;
     /** In diameters. */
@@ -30,14 +30,18 @@ public record TorsionAnalysis(double constant, double peakShear) {
      */
     public static Optional<TorsionAnalysis> of(Contour given, double area) {
         Contour contour = PlainOutline.of(given, MOST_CORNERS);
-        MeshFineness fineness = MeshFineness.TORSION.crowded(Math.max(1.0, (double) crowd(contour) / CROWD));
-        for (double factor : FINER) {
+        int crowd = crowd(contour);
+        MeshFineness fineness = MeshFineness.TORSION.crowded(Math.max(1.0, (double) crowd / CROWD));
+        // finer elements do not help where dozens of notches crowd, and take long
+        double[] factors = crowd > CROWD ? new double[] {1} : FINER;
+        for (double factor : factors) {
             Optional<TorsionAnalysis> curved = on(contour, area, fineness.times(factor), true);
             if (curved.isPresent()) {
                 return curved;
             }
         }
-        return on(contour, area, fineness.times(FINER[1]), false);
+        Optional<TorsionAnalysis> straight = crowd > CROWD ? on(contour, area, fineness, false) : Optional.empty();
+        return straight.or(() -> on(contour, area, fineness.times(FINER[1]), false));
     }
 
     private static int crowd(Contour contour) {
