@@ -40,7 +40,7 @@ final class Assess implements Callable<Integer> {
     public Integer call() {
         Shelf shelf = given.shelf();
         List<FoundDesign> found = Designs.found(designs, shelf);
-        List<Assessment> assessments = Designs.assessed(found);
+        List<Assessment> assessments = Designs.assessed(found, shelf);
         String text = given.json() ? AssessmentJson.of(found, assessments) : AssessmentText.of(assessments);
         spec.commandLine().getOut().print(text);
         return Main.DONE;

@@ -95,7 +95,7 @@ final class Compare implements Callable<Integer> {
         }
         int column = column(
                 found, datum.or(() -> saved.map(comparison -> comparison.datum().value())));
-        Comparison comparison = Comparisons.of(Designs.assessed(found), column);
+        Comparison comparison = Comparisons.of(Designs.assessed(found, shelf), column);
         String title = saved.map(SavedComparison::name).orElse("Comparison");
         Optional<ScoreBoard> board = Optional.of(ScoreBoard.of(comparison, weights(saved)));
         Optional<KeptCheck> kept = saved.flatMap(SavedComparison::kept)

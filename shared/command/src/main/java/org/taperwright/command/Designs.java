@@ -6,6 +6,7 @@ import org.taperwright.command.input.BadInput;
 import org.taperwright.command.input.FoundDesign;
 import org.taperwright.command.input.Shelf;
 import org.taperwright.library.exchange.FileFault;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
@@ -22,11 +23,12 @@ final class Designs {
     }
 
     /** All of them assessed, or {@link BadInput} with what is impossible in any of them. */
-    static List<Assessment> assessed(List<FoundDesign> designs) {
+    static List<Assessment> assessed(List<FoundDesign> designs, Shelf shelf) {
         List<Assessment> assessments = new ArrayList<>();
         List<FileFault> faults = new ArrayList<>();
+        KnownAlloys alloys = shelf.alloys();
         for (FoundDesign found : designs) {
-            AssessmentResult result = Assessments.of(found.design(), Progress.NONE);
+            AssessmentResult result = Assessments.of(found.design(), alloys, Progress.NONE);
             if (result instanceof AssessmentResult.Assessed assessed) {
                 assessments.add(assessed.assessment());
             } else if (result instanceof AssessmentResult.Refused refused) {

@@ -198,7 +198,7 @@ final class Shape implements Callable<Integer> {
         if (!faults.isEmpty()) {
             throw BadInput.in(faults);
         }
-        return new ArrangedSequence(sequence, canal, motor, instruments);
+        return new ArrangedSequence(sequence, canal, motor, instruments, shelf.alloys());
     }
 
     private static FileFault absent(ReadThing read, String where, ThingId id, ThingKind kind) {

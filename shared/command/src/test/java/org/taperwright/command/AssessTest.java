@@ -63,6 +63,58 @@ class AssessTest {
                         "They do not replace the manufacturer's instructions, local rules or\nlicensed clinical");
     }
 
+    private static final String ALLOY = """
+            {
+              "form": "taperwright/alloy",
+              "version": 1,
+              "id": "tern-wire",
+              "name": "Tern wire",
+              "kin": "stainless-steel",
+              "poisson": 0.29,
+              "ultimateMpa": 2200,
+              "constants": [
+                { "name": "youngMpa", "value": 96500, "low": 90000, "high": 100000 },
+                { "name": "yieldMpa", "value": 1820 },
+                { "name": "hardeningMpa", "value": 15000 },
+                { "name": "shearStrengthMpa", "value": 1485 },
+                { "name": "fractureShearStrain", "value": 1 }
+              ],
+              "source": "invented",
+              "validity": "nowhere"
+            }
+            """;
+
+    private static final String OF_OWN_ALLOY = DESIGN.replace("stainless-steel", "tern-wire");
+
+    /** Stiffness is Young's modulus times the second moment: half the modulus of steel, 193 GPa, gives half of it. */
+    @Test
+    void aDesignOfAnAlloyInTheSameFileOrInAnotherIsComputedInIt() throws IOException {
+        String bundle =
+                "{\"form\": \"taperwright/library\", \"version\": 1, \"things\": [" + OF_OWN_ALLOY + "," + ALLOY + "]}";
+        Path file = Files.writeString(folder.resolve("bundle.json"), bundle);
+        Ran own = Ran.with("assess", "--json", file.toString());
+        assertThat(own.code()).as(own.err()).isZero();
+        assertThat(own.json().at("/assessments/0/alloy").asText()).isEqualTo("tern-wire");
+        JsonNode steel = Ran.with("assess", "--json", file(DESIGN)).json();
+        String stiffness = "/assessments/0/blade/0/bendingStiffness/value";
+        assertThat(own.json().at(stiffness).asDouble())
+                .isEqualTo(steel.at(stiffness).asDouble() / 2, within(1e-6));
+
+        Path alloy = Files.writeString(folder.resolve("alloy.json"), ALLOY);
+        Ran from = Ran.with("assess", "--json", "--from", alloy.toString(), file(OF_OWN_ALLOY));
+        assertThat(from.out().replace("design.json", "bundle.json")).isEqualTo(own.out());
+    }
+
+    @Test
+    void anAlloyThatNobodyKnowsIsNamedWithItsPlaceAndWhatThereIs() throws IOException {
+        Ran ran = Ran.with("assess", file(OF_OWN_ALLOY));
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .contains(
+                        "design.json:13:12: alloy: no alloy is called \"tern-wire\"; one of stainless-steel",
+                        "or an alloy of the library or the same file by its identifier");
+    }
+
     /**
      * A square has area 0.5 d², second moment d⁴/48 and torsion constant 2.25 a⁴ · k with side a = d/√2, 0.0351443 d⁴
      * (series of the rectangle: Timoshenko and Goodier); rake −45° by geometry; the standard's limits for size 25 are 120

@@ -8,15 +8,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.taperwright.library.exchange.LibraryBundle;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.InstrumentFilter;
 import org.taperwright.library.store.KeptResults;
+import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.library.store.MetricRows;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.library.store.SavedFilter;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.bench.CurvePoint;
 import org.taperwright.mechanics.comparison.score.Weights;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.FluteStation;
@@ -27,6 +30,14 @@ import org.taperwright.mechanics.design.TaperSegment;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.design.Tip;
 import org.taperwright.mechanics.design.TipKind;
+import org.taperwright.mechanics.fatigue.Tube;
+import org.taperwright.mechanics.measured.BenchCurve;
+import org.taperwright.mechanics.measured.FitAccount;
+import org.taperwright.mechanics.measured.MeasuredCurve;
+import org.taperwright.mechanics.measured.MeasuredLives;
+import org.taperwright.mechanics.measured.OwnAlloy;
+import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.section.Hand;
 import org.taperwright.mechanics.section.Point;
 import org.taperwright.mechanics.section.SectionShape;
@@ -65,6 +76,8 @@ public final class Examples {
 
     public static final ThingId FILTER_ID = new ThingId("example-filter");
 
+    public static final ThingId ALLOY_ID = new ThingId("example-alloy");
+
     private Examples() {}
 
     /** One thing of each kind. */
@@ -85,7 +98,8 @@ public final class Examples {
                 new LibraryBundle.Item(SEQUENCE_ID, sequence()),
                 new LibraryBundle.Item(KIT_ID, kit()),
                 new LibraryBundle.Item(COMPARISON_ID, comparison()),
-                new LibraryBundle.Item(FILTER_ID, filter())));
+                new LibraryBundle.Item(FILTER_ID, filter()),
+                new LibraryBundle.Item(ALLOY_ID, alloy())));
     }
 
     public static Design design() {
@@ -107,6 +121,47 @@ public final class Examples {
                 "niti-superelastic",
                 Making.GROUND,
                 Motion.ROTATION);
+    }
+
+    /** An alloy of the library's own with an account of its fit; invented. */
+    public static OwnAlloy alloy() {
+        Map<String, Reading> constants = new TreeMap<>();
+        constants.put("youngMpa", about(47_000, 45_000, 49_000));
+        constants.put("yieldMpa", about(505, 480, 530));
+        constants.put("plateauEndStrain", about(0.055, 0.045, 0.065));
+        constants.put("plateauMpa", about(1_500, 500, 3_200));
+        constants.put("martensiteMpa", about(20_000, 12_800, 27_800));
+        constants.put("martensiteYieldMpa", about(1_170, 1_000, 1_300));
+        constants.put("asymmetry", Reading.of(1.3));
+        constants.put("shearStrengthMpa", about(866, 817, 920));
+        constants.put("fractureShearStrain", about(0.38, 0.29, 0.48));
+        constants.put("lifePower", about(2.6, 2.5, 2.7));
+        FitAccount fit = new FitAccount(
+                "Heron 25/.06",
+                LocalDate.of(2027, 3, 31),
+                List.of(
+                        new FitAccount.Constant("youngMpa", 42_500, 47_000, 1_216, false),
+                        new FitAccount.Constant("lifePower", 2.75, 2.6, 0, true)),
+                List.of(List.of(1_478_656.0, 0.0), List.of(0.0, 0.0)),
+                List.of(
+                        new FitAccount.Residual("Bench of spring", 15, 3, 0.012),
+                        new FitAccount.Residual("Tubes", 24, 0, 0.31)),
+                OptionalDouble.of(0.013),
+                OptionalDouble.of(0.32));
+        return new OwnAlloy(
+                "Heron wire, spring lot",
+                "niti-superelastic",
+                0.33,
+                1_500,
+                constants,
+                Optional.of(fit),
+                "Young's modulus: fitted to Bench of spring. Invented.",
+                "Loading at 23 °C.",
+                "A note.");
+    }
+
+    private static Reading about(double value, double low, double high) {
+        return new Reading(value, Optional.of(new Band(low, high)));
     }
 
     public static Design plainDesign(String name) {
@@ -257,6 +312,22 @@ public final class Examples {
     }
 
     public static SavedComparison comparison() {
+        return comparisonOfTheSecondVersion()
+                .measuring(List.of(
+                        new MeasuredOn(
+                                DESIGN_ID,
+                                new MeasuredCurve(
+                                        BenchCurve.BENDING,
+                                        "bench.csv",
+                                        List.of(new CurvePoint(10, 3.1), new CurvePoint(45, 9.9)))),
+                        new MeasuredOn(
+                                DESIGN_ID,
+                                new MeasuredLives(
+                                        "tubes.csv", List.of(new MeasuredLives.Life(new Tube(60, 5, 5, 0.1), 412))))));
+    }
+
+    /** As version 2 of the form had it. */
+    public static SavedComparison comparisonOfTheSecondVersion() {
         return comparisonOfOld()
                 .weighed(new Weights(Map.of("flexibility", 2.0, "cutting", 1.5)))
                 .showing(new MetricRows(List.of("cutting", "flexibility"), List.of("helix-angle")))

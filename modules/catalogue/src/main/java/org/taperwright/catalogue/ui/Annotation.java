@@ -3,7 +3,10 @@ package org.taperwright.catalogue.ui;
 import java.util.Locale;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.SavedComparison;
+import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.measured.OwnAlloy;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.shaping.instrument.Instrument;
@@ -24,6 +27,8 @@ final class Annotation {
     private static String words(Entry entry) {
         return switch (entry.kind()) {
             case DESIGN -> Designation.of((Design) entry.thing()).text();
+            case ALLOY ->
+                Alloys.find(((OwnAlloy) entry.thing()).kin()).map(Alloy::label).orElse("");
             case INSTRUMENT -> Designation.of((Instrument) entry.thing()).text();
             case MOTOR -> ((Motor) entry.thing()).cordless() ? "cordless" : "corded";
             case CANAL -> String.format(Locale.ROOT, "%.1f mm", ((Canal) entry.thing()).workingLengthMm());

@@ -4,6 +4,7 @@ import org.taperwright.library.store.SavedComparison;
 import org.taperwright.library.store.SavedFilter;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.measured.OwnAlloy;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
@@ -24,6 +25,7 @@ final class Renamed {
             case KIT -> kit((Kit) thing, name);
             case COMPARISON -> comparison((SavedComparison) thing, name);
             case FILTER -> filter((SavedFilter) thing, name);
+            case ALLOY -> ((OwnAlloy) thing).named(name);
         };
     }
 

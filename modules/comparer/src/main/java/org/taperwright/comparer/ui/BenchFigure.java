@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JPanel;
+import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.bench.CurvePoint;
 import org.taperwright.mechanics.bench.StandardLimit;

@@ -42,9 +42,9 @@ record CloudWork(Snapshot snapshot) implements Work<Cloud> {
         return Designs.with(design).name("").note("").design();
     }
 
-    private static Map<Metric, Double> values(Design design, Progress progress) {
+    private Map<Metric, Double> values(Design design, Progress progress) {
         Map<Metric, Double> values = new HashMap<>();
-        if (Assessments.of(design, progress) instanceof AssessmentResult.Assessed assessed) {
+        if (Assessments.of(design, snapshot.alloys(), progress) instanceof AssessmentResult.Assessed assessed) {
             Metrics.all().forEach(metric -> values.put(metric, metric.value(assessed.assessment())));
         }
         return values;

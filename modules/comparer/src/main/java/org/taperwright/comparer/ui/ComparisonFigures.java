@@ -8,13 +8,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import org.taperwright.library.store.KeptResults;
+import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.score.Weights;
+import org.taperwright.mechanics.work.Fault;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.ui.SeriesLook;
 
@@ -32,6 +35,7 @@ final class ComparisonFigures extends JPanel {
     private final OverlayToggles overlays = new OverlayToggles(this::overlay);
     private transient Optional<Compared> shown = Optional.empty();
     private transient List<SeriesLook> looks = List.of();
+    private transient List<MeasuredOn> measured = List.of();
 
     private final ScorePane score;
     private final WordsPane words;
@@ -41,12 +45,17 @@ final class ComparisonFigures extends JPanel {
     /**
      * @param weigh receives the name of an edit and the weights after it
      * @param keep receives results to keep with the comparison
+     * @param measure receives the name of an edit and the measurements after it; gives why it was not made
      */
-    ComparisonFigures(Desk desk, BiConsumer<String, Weights> weigh, Consumer<KeptResults> keep) {
+    ComparisonFigures(
+            Desk desk,
+            BiConsumer<String, Weights> weigh,
+            Consumer<KeptResults> keep,
+            BiFunction<String, List<MeasuredOn>, List<Fault>> measure) {
         super(new BorderLayout());
         map = new MapFigure(desk);
         sections = new SectionsFigure(desk);
-        curves = new CurvesFigure(desk);
+        curves = new CurvesFigure(desk, measure);
         score = new ScorePane(desk, weigh);
         words = new WordsPane(keep);
         sweep = new SweepPane(desk);
@@ -73,6 +82,7 @@ final class ComparisonFigures extends JPanel {
     void show(
             Compared compared, List<SeriesLook> newLooks, SavedComparison saved, List<Member> asSaved, boolean trial) {
         shown = Optional.of(compared);
+        measured = saved.measured();
         looks = List.copyOf(newLooks);
         overlays.show(compared.members(), looks);
         map.show(compared, looks);
@@ -110,7 +120,7 @@ final class ComparisonFigures extends JPanel {
             Compared only = compared.only(member -> !overlays.hides(member));
             sections.show(only, some);
             profiles.show(only, some);
-            curves.show(only, some);
+            curves.show(only, some, measured);
         });
     }
 

@@ -21,11 +21,13 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.api.Subscription;
@@ -72,7 +74,8 @@ public final class ComparisonPanel extends JPanel {
                 (name, weights) ->
                         apply(comparison().map(saved -> new ComparisonEdits.Edit(name, saved.weighed(weights)))),
                 results -> apply(comparison()
-                        .map(saved -> new ComparisonEdits.Edit("Keep the results", saved.keeping(results)))));
+                        .map(saved -> new ComparisonEdits.Edit("Keep the results", saved.keeping(results)))),
+                this::measure);
         header = new ComparisonHeader(this::rename, this::makeDatum, this::askForDesigns);
         strip = new MemberStrip(new StripOrders());
         setName("comparisonPanel");
@@ -314,6 +317,14 @@ public final class ComparisonPanel extends JPanel {
         current()
                 .ifPresent(id -> edit.ifPresent(
                         change -> desk.edit(change.name(), List.of(new Change.Put(id, change.after())))));
+    }
+
+    /** Keeps other measurements with the comparison; why not, if it cannot be. */
+    private List<Fault> measure(String name, List<MeasuredOn> measured) {
+        return comparison()
+                .map(saved ->
+                        desk.tryEdit(name, List.of(new Change.Put(current().orElseThrow(), saved.measuring(measured)))))
+                .orElse(List.of());
     }
 
     private void rename(String name) {

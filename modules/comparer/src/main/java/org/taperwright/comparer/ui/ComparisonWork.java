@@ -5,12 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.Comparisons;
-import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.workbench.api.Work;
@@ -22,7 +22,7 @@ import org.taperwright.workbench.api.Work;
  * @param datum which of them ratios are taken against
  * @param known assessments made before, so that an edit of one design computes that one alone
  */
-record ComparisonWork(List<Member> members, ThingId datum, Map<Design, AssessmentResult> known)
+record ComparisonWork(List<Member> members, ThingId datum, Map<Member.Input, AssessmentResult> known)
         implements Work<Compared> {
     ComparisonWork {
         members = List.copyOf(members);
@@ -31,11 +31,11 @@ record ComparisonWork(List<Member> members, ThingId datum, Map<Design, Assessmen
 
     /** The work for new inputs that reuses what an earlier result holds. */
     static ComparisonWork after(Optional<Compared> earlier, List<Member> members, ThingId datum) {
-        Map<Design, AssessmentResult> known = new HashMap<>();
+        Map<Member.Input, AssessmentResult> known = new HashMap<>();
         earlier.ifPresent(compared -> {
             for (int i = 0; i < compared.members().size(); i++) {
                 Optional<AssessmentResult> result = compared.results().get(i);
-                compared.members().get(i).design().ifPresent(design -> result.ifPresent(r -> known.put(design, r)));
+                compared.members().get(i).input().ifPresent(input -> result.ifPresent(r -> known.put(input, r)));
             }
         });
         return new ComparisonWork(members, datum, known);
@@ -47,7 +47,7 @@ record ComparisonWork(List<Member> members, ThingId datum, Map<Design, Assessmen
         for (Member member : members) {
             progress.check();
             progress.at((double) results.size() / members.size(), member.name());
-            results.add(member.design().map(design -> assess(design, progress)));
+            results.add(member.input().map(input -> assess(input, member.alloys(), progress)));
         }
         List<Optional<BenchBands>> bands = results.stream()
                 .map(result -> result.flatMap(Compared::assessment).map(BenchBands::of))
@@ -56,9 +56,9 @@ record ComparisonWork(List<Member> members, ThingId datum, Map<Design, Assessmen
         return new Compared(members, datum, results, bands, table(withoutTable));
     }
 
-    private AssessmentResult assess(Design design, Progress progress) {
-        AssessmentResult before = known.get(design);
-        return before != null ? before : Assessments.of(design, progress);
+    private AssessmentResult assess(Member.Input input, KnownAlloys alloys, Progress progress) {
+        AssessmentResult before = known.get(input);
+        return before != null ? before : Assessments.of(input.design(), alloys, progress);
     }
 
     private static Optional<Comparison> table(Compared compared) {

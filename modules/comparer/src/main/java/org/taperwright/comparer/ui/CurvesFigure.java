@@ -10,14 +10,20 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JFileChooser;
+import javax.swing.JMenuItem;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import org.taperwright.library.exchange.bench.BenchTable;
 import org.taperwright.library.exchange.json.PlacedFault;
+import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.mechanics.measured.BenchCurve;
+import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.ui.ChoiceField;
@@ -28,6 +34,7 @@ import org.taperwright.workbench.ui.Spacing;
 
 /** The curves of bending, twisting and turning in a curve, measurements laid over them, and the fit of an alloy to those. */
 final class CurvesFigure extends JPanel {
+    private static final int LONGEST_LABEL = 120;
     private static final List<String> TESTS = List.of("Bending", "Twisting", "Turning in a curve");
 
     private final transient Desk desk;
@@ -37,15 +44,21 @@ final class CurvesFigure extends JPanel {
     private final BenchFigure twisting = new BenchFigure(BenchCurve.TWISTING);
     private final LivesFigure lives = new LivesFigure();
     private final Prose said = new Prose("", Ink::unusual, true);
-    private final List<MeasuredOn> measured = new ArrayList<>();
+    private final transient BiFunction<String, List<MeasuredOn>, List<Fault>> measure;
+    private final JButton takeOut = button("comparison.measured.takeOut", "Take out…", this::offerToTakeOut);
+    private transient List<MeasuredOn> measured = List.of();
     private final ChoiceField<Member> on = new ChoiceField<>(
             "comparison.measured.on", "Design the measurements were made on", List.of(), Member::name);
     private transient Optional<Compared> compared = Optional.empty();
     private transient List<SeriesLook> looks = List.of();
 
-    CurvesFigure(Desk desk) {
+    /**
+     * @param measure receives the name of an edit and the measurements after it; gives why it was not made, nothing when it was
+     */
+    CurvesFigure(Desk desk, BiFunction<String, List<MeasuredOn>, List<Fault>> measure) {
         super(new BorderLayout());
         this.desk = desk;
+        this.measure = measure;
         setName("comparison.curves");
         setOpaque(false);
         figures.setOpaque(false);
@@ -58,12 +71,7 @@ final class CurvesFigure extends JPanel {
         JButton add = button("comparison.measured.add", "Add measurements…", this::ask);
         add.setToolTipText(
                 "<html>A table (CSV) with headings: angle with torque or moment,<br>or radius, angle and cycles of tubes");
-        JButton clear = button("comparison.measured.clear", "Clear", () -> {
-            measured.clear();
-            said.setText("");
-            draw();
-        });
-        clear.setToolTipText("Takes all measurements off the plots");
+        takeOut.setToolTipText("Takes measurements out of this comparison; undo brings them back");
         JButton fit = button("comparison.fit.open", "Fit alloy…", this::fit);
         fit.setToolTipText("Fits constants of a design's alloy to the measurements; gives a new alloy");
         on.setPreferredSize(new Dimension(130, on.getPreferredSize().height));
@@ -74,7 +82,7 @@ final class CurvesFigure extends JPanel {
         row.add(on);
         row.add(add);
         row.add(fit);
-        row.add(clear);
+        row.add(takeOut);
         said.setName("comparison.measured.said");
         said.setBorder(Spacing.around(Spacing.TIGHT, Spacing.NEAR));
         add(row, BorderLayout.NORTH);
@@ -90,8 +98,10 @@ final class CurvesFigure extends JPanel {
     }
 
     /** Shows a result. */
-    void show(Compared newCompared, List<SeriesLook> newLooks) {
+    void show(Compared newCompared, List<SeriesLook> newLooks, List<MeasuredOn> newMeasured) {
         compared = Optional.of(newCompared);
+        measured = List.copyOf(newMeasured);
+        takeOut.setEnabled(!measured.isEmpty());
         looks = List.copyOf(newLooks);
         Optional<Member> before = Optional.ofNullable((Member) on.getSelectedItem());
         on.setChoices(newCompared.members());
@@ -136,18 +146,29 @@ final class CurvesFigure extends JPanel {
 
     private static BenchTable table(Path file) {
         try {
-            return MeasurementFile.read(Files.readAllBytes(file), String.valueOf(file.getFileName()));
+            return MeasurementFile.read(Files.readAllBytes(file), label(file));
         } catch (IOException unreadable) {
             throw new UncheckedIOException("cannot read " + file + ": " + unreadable.getMessage(), unreadable);
         }
     }
 
+    /** Of the file's name as much as is kept. */
+    private static String label(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.length() <= LONGEST_LABEL ? name : name.substring(0, LONGEST_LABEL - 1) + "…";
+    }
+
     private void take(Member member, Outcome<BenchTable> outcome) {
         if (outcome instanceof Outcome.Current<BenchTable> current) {
             if (current.value() instanceof BenchTable.Read read) {
-                measured.add(new MeasuredOn(member.id(), read.measured()));
-                said.setText(read.remarks().isEmpty() ? "" : "Passed over: " + words(read.remarks()));
-                draw();
+                List<MeasuredOn> more = new ArrayList<>(measured);
+                more.add(new MeasuredOn(member.id(), read.measured()));
+                List<Fault> faults =
+                        measure.apply("Measurements " + read.measured().label(), more);
+                said.setText(
+                        !faults.isEmpty()
+                                ? faults.stream().map(Fault::sentence).collect(Collectors.joining("\n"))
+                                : read.remarks().isEmpty() ? "" : "Passed over: " + words(read.remarks()));
             } else {
                 said.setText(words(((BenchTable.Refused) current.value()).faults()));
             }
@@ -155,6 +176,30 @@ final class CurvesFigure extends JPanel {
             said.setText(failed.reason());
         }
         revalidate();
+    }
+
+    private void offerToTakeOut() {
+        JPopupMenu menu = new JPopupMenu();
+        for (MeasuredOn each : measured) {
+            String on = desk.snapshot().entry(each.design()).map(Entry::name).orElse("a design no longer there");
+            JMenuItem item = new JMenuItem(each.measured().label() + ", on " + on);
+            item.addActionListener(event -> leave(
+                    "Take out measurements " + each.measured().label(),
+                    measured.stream().filter(other -> other != each).toList()));
+            menu.add(item);
+        }
+        if (measured.size() > 1) {
+            JMenuItem all = new JMenuItem("All");
+            all.addActionListener(event -> leave("Take out all measurements", List.of()));
+            menu.addSeparator();
+            menu.add(all);
+        }
+        menu.show(takeOut, 0, takeOut.getHeight());
+    }
+
+    private void leave(String name, List<MeasuredOn> rest) {
+        said.setText("");
+        measure.apply(name, rest);
     }
 
     private static String words(List<PlacedFault> faults) {

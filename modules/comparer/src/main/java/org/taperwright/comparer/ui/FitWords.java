@@ -3,6 +3,7 @@ package org.taperwright.comparer.ui;
 import java.util.List;
 import org.taperwright.mechanics.measured.AlloyFit;
 import org.taperwright.mechanics.measured.FittedConstant;
+import org.taperwright.mechanics.measured.MeasuredLives;
 import org.taperwright.mechanics.measured.Residuals;
 import org.taperwright.mechanics.quantity.Shown;
 
@@ -39,18 +40,29 @@ final class FitWords {
             text.append(residuals.measured().label())
                     .append(": root mean square of ")
                     .append(residuals.points().size())
-                    .append(" differences ")
-                    .append(Shown.number(residuals.rootMeanSquare()))
-                    .append(" N·mm, ")
-                    .append(Shown.percent(residuals.relative()))
-                    .append(" of the greatest; ")
+                    .append(residuals.measured() instanceof MeasuredLives ? lives(residuals) : curve(residuals))
                     .append(residuals.left())
                     .append(" measured points not used\n");
         }
-        text.append("Scatter about the fit: ")
-                .append(Shown.percent(fit.scatter()))
-                .append(" of each curve's greatest value.");
+        fit.curveScatter()
+                .ifPresent(scatter -> text.append("Scatter about the fitted curves: ")
+                        .append(Shown.percent(scatter))
+                        .append(" of each curve's greatest value.\n"));
+        fit.lifeScatter()
+                .ifPresent(scatter -> text.append("Scatter of lives about the fit: a factor of ")
+                        .append(Shown.number(Math.exp(scatter)))
+                        .append(" either way (one standard deviation of the logarithm).\n"));
         return text.toString();
+    }
+
+    private static String curve(Residuals residuals) {
+        return " differences " + Shown.number(residuals.rootMeanSquare()) + " N·mm, "
+                + Shown.percent(residuals.relative()) + " of the greatest; ";
+    }
+
+    private static String lives(Residuals residuals) {
+        return " ratios of measured to computed life a factor of " + Shown.number(Math.exp(residuals.ofLogarithms()))
+                + "; ";
     }
 
     private static void correlations(AlloyFit fit, StringBuilder text) {

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JPanel;
+import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.fatigue.Fatigue;
 import org.taperwright.mechanics.fatigue.FatigueResult;

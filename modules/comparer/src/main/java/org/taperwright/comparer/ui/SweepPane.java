@@ -88,7 +88,7 @@ final class SweepPane extends JPanel {
     private void parameters() {
         Object before = parameter.getSelectedItem();
         chosen().ifPresent(member -> {
-            List<DesignParameter> all = DesignParameters.of(member.design().orElseThrow());
+            List<DesignParameter> all = DesignParameters.of(member.design().orElseThrow(), member.alloys());
             parameter.setChoices(all);
             all.stream()
                     .filter(each ->
@@ -116,7 +116,13 @@ final class SweepPane extends JPanel {
             desk.compute(
                     this,
                     "Sweep of " + swept.label() + ", " + member.get().name(),
-                    progress -> Sweep.of(member.get().design().orElseThrow(), swept, COUNT, Metrics.all(), progress),
+                    progress -> Sweep.of(
+                            member.get().design().orElseThrow(),
+                            member.get().alloys(),
+                            swept,
+                            COUNT,
+                            Metrics.all(),
+                            progress),
                     this::deliver);
         }
     }

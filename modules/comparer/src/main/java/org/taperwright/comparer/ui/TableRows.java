@@ -64,7 +64,8 @@ final class TableRows {
             return;
         }
         rows.add(new TableRow.GroupHeading("Definition"));
-        for (DefinitionRow row : Definitions.of(designs)) {
+        for (DefinitionRow row :
+                Definitions.of(designs, compared.members().get(0).alloys())) {
             if (row.differs() || view.definition() == TableView.Definition.ALL) {
                 rows.add(new TableRow.DefinitionLine(row));
             }

@@ -79,7 +79,7 @@ final class TornadoPane extends JPanel {
             desk.compute(
                     this,
                     "What moves " + member.name(),
-                    progress -> Tornado.of(member.design().orElseThrow(), Metrics.all(), progress),
+                    progress -> Tornado.of(member.design().orElseThrow(), member.alloys(), Metrics.all(), progress),
                     this::deliver);
         }
     }

@@ -47,7 +47,7 @@ record Trial(ThingId id, Design original, DesignParameter parameter, Setting set
         return there
                 ? Optional.of(members.stream()
                         .map(member -> member.id().equals(trial.id())
-                                ? new Member(member.id(), Optional.of(trial.design()))
+                                ? new Member(member.id(), Optional.of(trial.design()), member.alloys())
                                 : member)
                         .toList())
                 : Optional.empty();

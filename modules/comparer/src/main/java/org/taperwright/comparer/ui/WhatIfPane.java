@@ -103,7 +103,7 @@ final class WhatIfPane extends JPanel {
         chosen().ifPresent(member -> {
             Optional<String> before = Optional.ofNullable((DesignParameter) parameter.getSelectedItem())
                     .map(DesignParameter::id);
-            parameters = DesignParameters.of(member.design().orElseThrow());
+            parameters = DesignParameters.of(member.design().orElseThrow(), member.alloys());
             parameter.setChoices(parameters);
             parameters.stream()
                     .filter(each -> before.isEmpty() || before.get().equals(each.id()))

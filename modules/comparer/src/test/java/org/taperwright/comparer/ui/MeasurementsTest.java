@@ -19,7 +19,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.taperwright.library.exchange.bench.BenchTable;
+import org.taperwright.library.store.Entry;
+import org.taperwright.library.store.MeasuredOn;
+import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.design.Design;
 import org.taperwright.workbench.ui.Gestures;
 import org.taperwright.workbench.ui.Plot;
 import org.taperwright.workbench.ui.Shots;
@@ -60,6 +64,27 @@ class MeasurementsTest {
     }
 
     @Test
+    void measurements_stay_with_the_comparison_and_undo_takes_them_back() throws IOException, InterruptedException {
+        Path file = folder.resolve("tubes.csv");
+        Files.writeString(file, "radius,angle,cycles\n5,60,412\n8,60,1250\n");
+        open.perform(() -> open.find("comparison.curves", CurvesFigure.class).read(file));
+
+        assertThat(open.comparison().measured()).singleElement().satisfies(each -> {
+            assertThat(each.design()).isEqualTo(SampleDesigns.STEEL);
+            assertThat(each.measured().label()).isEqualTo("tubes.csv");
+        });
+        assertThat(open.desk().nextUndo()).contains("Measurements tubes.csv");
+
+        open.perform(open.desk()::undo);
+        assertThat(open.comparison().measured()).isEmpty();
+        assertThat(open.find("comparison.lives", XyPlot.class).plot().curves())
+                .noneMatch(curve -> curve.style() == Plot.Style.SPOTS);
+        open.perform(open.desk()::redo);
+        assertThat(open.find("comparison.lives", XyPlot.class).plot().curves())
+                .anyMatch(curve -> curve.style() == Plot.Style.SPOTS);
+    }
+
+    @Test
     void a_table_that_says_nothing_is_refused_in_words() throws IOException, InterruptedException {
         Path file = folder.resolve("bench.csv");
         Files.writeString(file, "force,time\n1,2\n");
@@ -92,6 +117,23 @@ class MeasurementsTest {
         assertThat(words)
                 .startsWith("Superelastic NiTi (austenitic), fitted: a new alloy")
                 .contains("Young's modulus: 4", "(before: 42500", "Correlation of Young's modulus");
+
+        open.perform(() -> {
+            find(pane, "comparison.fit.name", JTextComponent.class).setText("Bench wire");
+            find(pane, "comparison.fit.copy", JCheckBox.class).setSelected(true);
+            find(pane, "comparison.fit.keep", AbstractButton.class).doClick();
+        });
+        Entry alloy = open.desk().snapshot().ofKind(ThingKind.ALLOY).get(0);
+        assertThat(alloy.name()).isEqualTo("Bench wire");
+        assertThat(open.desk().snapshot().ofKind(ThingKind.DESIGN))
+                .extracting(Entry::thing)
+                .filteredOn(
+                        design -> ((Design) design).alloy().equals(alloy.id().value()))
+                .singleElement()
+                .satisfies(design -> assertThat(((Design) design).name()).endsWith(", Bench wire"));
+        assertThat(open.desk().nextUndo()).contains("Keep alloy Bench wire");
+        open.perform(open.desk()::undo);
+        assertThat(open.desk().snapshot().ofKind(ThingKind.ALLOY)).isEmpty();
     }
 
     @Test

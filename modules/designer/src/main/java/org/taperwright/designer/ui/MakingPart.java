@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.taperwright.mechanics.alloy.Alloy;
-import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.Making;
@@ -48,7 +48,7 @@ final class MakingPart {
         alloy = choice(
                 "design.alloy",
                 "Alloy",
-                Alloys.all(),
+                KnownAlloys.SHIPPED.all(),
                 Alloy::label,
                 (design, chosen) -> Designs.with(design).alloy(chosen.id()).design());
         making = choice(
@@ -95,7 +95,9 @@ final class MakingPart {
         hand.setValue(design.hand());
         tipKind.setValue(design.tip().kind());
         tipAngle.setValue(design.tip().angleDeg());
-        Alloys.find(design.alloy()).ifPresent(alloy::setValue);
+        KnownAlloys known = open.alloys();
+        alloy.setChoices(known.all());
+        known.find(design.alloy()).ifPresent(alloy::setValue);
         making.setValue(design.making());
         motion.setValue(design.motion());
     }

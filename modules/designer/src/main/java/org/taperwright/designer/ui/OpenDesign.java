@@ -9,6 +9,7 @@ import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Fault;
@@ -31,9 +32,11 @@ final class OpenDesign implements AutoCloseable {
     private Optional<Design> tried = Optional.empty();
     private SeriesLook look = new SeriesLook(0);
     private List<Fault> refusals = List.of();
+    private KnownAlloys alloys;
 
     OpenDesign(Desk desk) {
         this.desk = desk;
+        alloys = desk.snapshot().alloys();
         id = desk.selected(ThingKind.DESIGN).or(this::first);
         stored = read();
         look = readLook();
@@ -53,6 +56,11 @@ final class OpenDesign implements AutoCloseable {
     /** The design to show: the trial if there is one. */
     Optional<Design> shown() {
         return tried.isPresent() ? tried : stored;
+    }
+
+    /** The alloys that it can name. */
+    KnownAlloys alloys() {
+        return alloys;
     }
 
     /** Why the last edit was not made; empty when it was. */
@@ -150,11 +158,13 @@ final class OpenDesign implements AutoCloseable {
         Optional<ThingId> now = desk.selected(ThingKind.DESIGN).or(() -> id.filter(this::exists));
         Optional<Design> before = stored;
         SeriesLook lookBefore = look;
+        KnownAlloys alloysBefore = alloys;
         boolean other = !now.equals(id);
         id = now;
         stored = read();
         look = readLook();
-        if (other || !stored.equals(before) || !look.equals(lookBefore)) {
+        alloys = desk.snapshot().alloys();
+        if (other || !stored.equals(before) || !look.equals(lookBefore) || !alloys.equals(alloysBefore)) {
             tried = Optional.empty();
             tell();
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
@@ -53,8 +54,8 @@ final class Results {
 
     /** What the background makes: the assessment, and what each metric reads of it, which samples for its band. */
     private record Computed(AssessmentResult result, List<Reading> readings, Optional<BenchBands> bands) {
-        static Computed of(Design design, Progress progress) {
-            AssessmentResult result = Assessments.of(design, progress);
+        static Computed of(Design design, KnownAlloys alloys, Progress progress) {
+            AssessmentResult result = Assessments.of(design, alloys, progress);
             if (result instanceof AssessmentResult.Assessed assessed) {
                 return new Computed(
                         result,
@@ -88,13 +89,18 @@ final class Results {
         }
         Design design = open.shown().get();
         ThingId asked = subject.get();
-        if (state.assessment().filter(last -> last.design().equals(design)).isPresent() && !state.outdated()) {
+        KnownAlloys alloys = open.alloys();
+        boolean same = state.assessment()
+                .filter(last -> last.design().equals(design))
+                .filter(last -> alloys.find(design.alloy()).equals(Optional.of(last.alloy())))
+                .isPresent();
+        if (same && !state.outdated()) {
             return;
         }
         if (state.assessment().isPresent()) {
             become(new State(state.assessment(), state.readings(), state.bands(), true, state.faults(), ""));
         }
-        desk.compute(this, "Assess " + design.name(), progress -> Computed.of(design, progress), outcome -> {
+        desk.compute(this, "Assess " + design.name(), progress -> Computed.of(design, alloys, progress), outcome -> {
             if (subject.filter(asked::equals).isPresent()) {
                 become(next(outcome));
             }

@@ -15,7 +15,9 @@ import org.taperwright.library.exchange.ReadResult;
 import org.taperwright.library.exchange.ReadThing;
 import org.taperwright.library.store.Names;
 import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.measured.OwnAlloy;
 
 /**
  * The things that a command may take by name or identifier: those of the files it is given and of the demo library. Words
@@ -61,6 +63,13 @@ public final class Shelf {
     /** The thing of an identifier and kind. */
     public Optional<ReadThing> thing(ThingId id, ThingKind kind) {
         return all(kind).stream().filter(thing -> thing.id().equals(id)).findFirst();
+    }
+
+    /** The alloys that designs can name: those that come with the program and those on the shelf. */
+    public KnownAlloys alloys() {
+        return new KnownAlloys(all(ThingKind.ALLOY).stream()
+                .map(thing -> ((OwnAlloy) thing.thing()).alloy(thing.id()))
+                .toList());
     }
 
     /** The designs that words name: a thing of the shelf, or all designs and instruments of a file. */

@@ -10,6 +10,9 @@ import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.store.KeptResults;
 import org.taperwright.library.store.KeptResults.KeptDesign;
 import org.taperwright.library.store.KeptResults.KeptRow;
+import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.ComparisonRow;
 import org.taperwright.mechanics.comparison.ModelVersion;
@@ -33,8 +36,8 @@ public final class Keeping {
     public static KeptResults of(Comparison comparison, List<ThingId> ids) {
         List<KeptDesign> designs = new ArrayList<>();
         for (int i = 0; i < ids.size(); i++) {
-            designs.add(new KeptDesign(
-                    ids.get(i), fingerprint(comparison.columns().get(i).design())));
+            designs.add(
+                    new KeptDesign(ids.get(i), fingerprint(comparison.columns().get(i))));
         }
         List<KeptRow> rows = comparison.rows().stream()
                 .map(row -> new KeptRow(
@@ -54,7 +57,10 @@ public final class Keeping {
                 continue;
             }
             Design design = comparison.columns().get(i).design();
-            boolean edited = !kept.designs().get(column).fingerprint().equals(fingerprint(design));
+            boolean edited = !kept.designs()
+                    .get(column)
+                    .fingerprint()
+                    .equals(fingerprint(comparison.columns().get(i)));
             for (ComparisonRow row : comparison.rows()) {
                 for (KeptRow before : kept.rows()) {
                     if (before.metric().equals(row.metric().id())) {
@@ -75,12 +81,34 @@ public final class Keeping {
         return kept.designs().stream().map(KeptDesign::id).toList().indexOf(id);
     }
 
-    /** The first bytes of SHA-256 of a design's JSON form, but for its name and note, which enter no number. */
-    static String fingerprint(Design design) {
+    /**
+     * The first bytes of SHA-256 of a design's JSON form, but for its name and note, which enter no number; with the numbers of its
+     * alloy where that is a library's own.
+     */
+    static String fingerprint(Assessment assessment) {
+        return fingerprint(assessment.design(), numbers(assessment.alloy()));
+    }
+
+    private static String numbers(Alloy alloy) {
+        return Alloys.find(alloy.id()).isPresent()
+                ? ""
+                : String.valueOf(List.of(
+                        alloy.youngMpa(),
+                        alloy.youngBand(),
+                        alloy.poisson(),
+                        alloy.yieldMpa(),
+                        alloy.yieldBand(),
+                        alloy.ultimateMpa(),
+                        alloy.constants(),
+                        alloy.kin(),
+                        alloy.life()));
+    }
+
+    private static String fingerprint(Design design, String alloy) {
         Design bare = Designs.with(design).name("-").note("").design();
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256")
-                    .digest(JsonForms.write(new ThingId("design"), bare).getBytes(StandardCharsets.UTF_8));
+                    .digest((JsonForms.write(new ThingId("design"), bare) + alloy).getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(digest, 0, FINGERPRINT_BYTES);
         } catch (NoSuchAlgorithmException missing) {
             throw new IllegalStateException("every Java platform has SHA-256", missing);

@@ -19,6 +19,7 @@ import org.taperwright.library.exchange.form.Field;
 import org.taperwright.library.exchange.form.FieldValues;
 import org.taperwright.library.exchange.form.RecordForm;
 import org.taperwright.library.store.KeptResults;
+import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.library.store.MetricRows;
 import org.taperwright.library.store.SavedComparison;
 import org.taperwright.mechanics.comparison.score.Weights;
@@ -28,6 +29,7 @@ import org.taperwright.mechanics.design.ThingId;
 final class ComparisonForm {
     private static final int MOST_DESIGNS = 6;
     private static final int MOST_METRICS = 1_000;
+    private static final int MOST_TABLES = 50;
 
     private static final Field<SavedComparison, String> NAME =
             required("name", name(), "what people call it", SavedComparison::name);
@@ -71,6 +73,13 @@ final class ComparisonForm {
     private static final Field<SavedComparison, Optional<KeptResults>> KEPT =
             optional("kept", KeptResultsForm.FORM, "the results it was kept with", SavedComparison::kept);
 
+    private static final Field<SavedComparison, List<MeasuredOn>> MEASURED = standing(
+            "measured",
+            List.of(),
+            list(MeasuredForm.FORM, 0, MOST_TABLES),
+            "what was measured of its designs on a bench",
+            SavedComparison::measured);
+
     /** A weight as it stands in the form. */
     private record Weight(String metric, double weight) {}
 
@@ -79,18 +88,27 @@ final class ComparisonForm {
             List.of(NAME, DESIGNS, DATUM, NOTE),
             values -> new SavedComparison(values.of(NAME), values.of(DESIGNS), values.of(DATUM), values.of(NOTE)));
 
+    /** As version 2 had it: without measurements. */
+    static final RecordForm<SavedComparison> VERSION_2 =
+            form(List.of(NAME, DESIGNS, DATUM, WEIGHTS, PINNED, HIDDEN, KEPT, NOTE), values -> made(values, List.of()));
+
     static final RecordForm<SavedComparison> FORM = form(
-            List.of(NAME, DESIGNS, DATUM, WEIGHTS, PINNED, HIDDEN, KEPT, NOTE),
-            values -> new SavedComparison(
-                    values.of(NAME),
-                    values.of(DESIGNS),
-                    values.of(DATUM),
-                    weights(values.of(WEIGHTS)),
-                    new MetricRows(values.of(PINNED), values.of(HIDDEN)),
-                    values.of(KEPT),
-                    values.of(NOTE)));
+            List.of(NAME, DESIGNS, DATUM, WEIGHTS, PINNED, HIDDEN, KEPT, MEASURED, NOTE),
+            values -> made(values, values.of(MEASURED)));
 
     private ComparisonForm() {}
+
+    private static SavedComparison made(FieldValues values, List<MeasuredOn> measured) {
+        return new SavedComparison(
+                values.of(NAME),
+                values.of(DESIGNS),
+                values.of(DATUM),
+                weights(values.of(WEIGHTS)),
+                new MetricRows(values.of(PINNED), values.of(HIDDEN)),
+                values.of(KEPT),
+                measured,
+                values.of(NOTE));
+    }
 
     private static RecordForm<SavedComparison> form(
             List<Field<SavedComparison, ?>> fields, Function<FieldValues, SavedComparison> made) {

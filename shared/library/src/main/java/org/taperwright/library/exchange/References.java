@@ -73,7 +73,7 @@ final class References {
         return Fault.unusual(
                 reference.where(),
                 "refers to \"" + reference.to() + "\", which is not in the file",
-                "expected a " + reference.kind().word() + " of the library or of the same file");
+                "expected " + reference.kind().one() + " of the library or of the same file");
     }
 
     /** A reference to a thing of another kind. */
@@ -81,6 +81,6 @@ final class References {
         return Fault.impossible(
                 reference.where(),
                 "refers to \"" + reference.to() + "\", which is a " + found.word(),
-                "expected a " + reference.kind().word());
+                "expected " + reference.kind().one());
     }
 }

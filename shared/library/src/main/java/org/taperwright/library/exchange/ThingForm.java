@@ -18,6 +18,7 @@ import org.taperwright.library.store.SavedFilter;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.measured.OwnAlloy;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
@@ -47,6 +48,7 @@ record ThingForm<R extends Record>(ThingKind kind, Class<R> type, List<RecordFor
     static ThingForm<?> of(ThingKind kind) {
         return switch (kind) {
             case DESIGN -> only(kind, Design.class, DesignForm.FORM);
+            case ALLOY -> only(kind, OwnAlloy.class, AlloyForm.FORM);
             case INSTRUMENT ->
                 new ThingForm<>(kind, Instrument.class, List.of(InstrumentForm.VERSION_1, InstrumentForm.FORM));
             case MOTOR -> only(kind, Motor.class, MotorForm.FORM);
@@ -54,7 +56,10 @@ record ThingForm<R extends Record>(ThingKind kind, Class<R> type, List<RecordFor
             case SEQUENCE -> only(kind, Sequence.class, SequenceForm.FORM);
             case KIT -> only(kind, Kit.class, KitForm.FORM);
             case COMPARISON ->
-                new ThingForm<>(kind, SavedComparison.class, List.of(ComparisonForm.VERSION_1, ComparisonForm.FORM));
+                new ThingForm<>(
+                        kind,
+                        SavedComparison.class,
+                        List.of(ComparisonForm.VERSION_1, ComparisonForm.VERSION_2, ComparisonForm.FORM));
             case FILTER -> only(kind, SavedFilter.class, FilterForm.FORM);
         };
     }

@@ -3,6 +3,7 @@ package org.taperwright.library.store;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
@@ -17,9 +18,14 @@ import org.taperwright.shaping.sequence.Step;
  * @param canal its canal, absent when none is chosen or it is no longer in the library
  * @param motor its motor, likewise
  * @param instruments one for each step, absent when it is no longer in the library
+ * @param alloys the alloys that their designs can name
  */
 public record Arrangement(
-        Sequence sequence, Optional<Canal> canal, Optional<Motor> motor, List<Optional<Instrument>> instruments) {
+        Sequence sequence,
+        Optional<Canal> canal,
+        Optional<Motor> motor,
+        List<Optional<Instrument>> instruments,
+        KnownAlloys alloys) {
     public Arrangement {
         instruments = List.copyOf(instruments);
     }
@@ -32,7 +38,8 @@ public record Arrangement(
                 sequence.motor().flatMap(id -> snapshot.thing(id, Motor.class)),
                 sequence.steps().stream()
                         .map(step -> snapshot.thing(step.instrument(), Instrument.class))
-                        .toList());
+                        .toList(),
+                snapshot.alloys());
     }
 
     /** The indices of the steps whose instrument is at hand. */
@@ -55,7 +62,7 @@ public record Arrangement(
                     .map(i -> instruments.get(i).orElseThrow())
                     .toList();
             Sequence kept = new Sequence(sequence.name(), sequence.canal(), sequence.motor(), steps, sequence.note());
-            return new ArrangedSequence(kept, tried, motor, found);
+            return new ArrangedSequence(kept, tried, motor, found, alloys);
         });
     }
 }

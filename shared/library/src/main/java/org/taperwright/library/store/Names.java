@@ -1,6 +1,7 @@
 package org.taperwright.library.store;
 
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.measured.OwnAlloy;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
@@ -15,6 +16,9 @@ public final class Names {
     public static String of(Record thing) {
         if (thing instanceof Design design) {
             return design.name();
+        }
+        if (thing instanceof OwnAlloy alloy) {
+            return alloy.name();
         }
         if (thing instanceof Instrument instrument) {
             return instrument.name();

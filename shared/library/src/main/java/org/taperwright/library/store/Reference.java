@@ -2,6 +2,8 @@ package org.taperwright.library.store;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.kit.Kit;
@@ -19,7 +21,11 @@ public record Reference(String where, ThingId to, ThingKind kind) {
     /** All references of a thing. */
     public static List<Reference> of(Record thing) {
         List<Reference> references = new ArrayList<>();
+        if (thing instanceof Design design) {
+            ofAlloy("alloy", design, references);
+        }
         if (thing instanceof Instrument instrument) {
+            ofAlloy("design.alloy", instrument.design(), references);
             instrument.designId().ifPresent(id -> references.add(new Reference("designId", id, ThingKind.DESIGN)));
         }
         if (thing instanceof Sequence sequence) {
@@ -39,11 +45,22 @@ public record Reference(String where, ThingId to, ThingKind kind) {
                         new Reference("designs[" + i + "]", comparison.designs().get(i), ThingKind.DESIGN));
             }
             references.add(new Reference("datum", comparison.datum(), ThingKind.DESIGN));
+            for (int i = 0; i < comparison.measured().size(); i++) {
+                ThingId on = comparison.measured().get(i).design();
+                references.add(new Reference("measured[" + i + "].design", on, ThingKind.DESIGN));
+            }
         }
         if (thing instanceof SavedFilter saved) {
             saved.filter().motor().ifPresent(id -> references.add(new Reference("motor", id, ThingKind.MOTOR)));
         }
         return references;
+    }
+
+    /** An alloy that comes with the program is no thing of a library. */
+    private static void ofAlloy(String where, Design design, List<Reference> references) {
+        if (Alloys.find(design.alloy()).isEmpty() && ThingId.fits(design.alloy())) {
+            references.add(new Reference(where, new ThingId(design.alloy()), ThingKind.ALLOY));
+        }
     }
 
     private static List<Reference> of(Kit kit) {

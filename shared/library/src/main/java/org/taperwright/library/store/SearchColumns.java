@@ -3,6 +3,7 @@ package org.taperwright.library.store;
 import java.util.Locale;
 import java.util.Optional;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.measured.OwnAlloy;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
@@ -49,6 +50,9 @@ public record SearchColumns(
     }
 
     private static String words(Record thing) {
+        if (thing instanceof OwnAlloy alloy) {
+            return String.join(" ", alloy.name(), alloy.source(), alloy.note());
+        }
         if (thing instanceof Motor motor) {
             return String.join(" ", motor.name(), motor.maker(), motor.note());
         }

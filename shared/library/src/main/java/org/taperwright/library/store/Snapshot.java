@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.taperwright.library.store.tree.SortedTree;
+import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.measured.OwnAlloy;
 
 /**
  * An immutable view of everything in the library at one revision. The next one shares with it all that did not change, so
@@ -101,6 +104,17 @@ public final class Snapshot {
     public List<Entry> ofKind(ThingKind kind) {
         SortedTree<Entry, Entry> tree = byKind.get(kind);
         return tree == null ? List.of() : tree.values();
+    }
+
+    /** The alloys that designs can name: those that come with the program and the library's own. */
+    public KnownAlloys alloys() {
+        List<Alloy> own = new ArrayList<>();
+        for (Entry entry : ofKind(ThingKind.ALLOY)) {
+            if (entry.thing() instanceof OwnAlloy alloy) {
+                own.add(alloy.alloy(entry.id()));
+            }
+        }
+        return new KnownAlloys(own);
     }
 
     /** What differs from an older view of the same library; costs what differs, not what there is. */

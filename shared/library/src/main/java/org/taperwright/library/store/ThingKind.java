@@ -3,6 +3,7 @@ package org.taperwright.library.store;
 import java.util.Arrays;
 import java.util.Optional;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.measured.OwnAlloy;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
@@ -18,7 +19,8 @@ public enum ThingKind {
     SEQUENCE("sequence", "Sequences", Sequence.class),
     KIT("kit", "Kits", Kit.class),
     COMPARISON("comparison", "Comparisons", SavedComparison.class),
-    FILTER("filter", "Filters", SavedFilter.class);
+    FILTER("filter", "Filters", SavedFilter.class),
+    ALLOY("alloy", "Alloys", OwnAlloy.class);
 
     private final String word;
     private final String heading;

@@ -4,10 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.taperwright.library.Examples;
 import org.taperwright.library.store.KeptResults;
 import org.taperwright.library.store.KeptResults.KeptRow;
+import org.taperwright.mechanics.alloy.KnownAlloys;
+import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
 import org.taperwright.mechanics.comparison.Comparison;
@@ -16,6 +21,8 @@ import org.taperwright.mechanics.comparison.ModelVersion;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.measured.OwnAlloy;
+import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.work.Progress;
 
 class KeepingTest {
@@ -71,15 +78,41 @@ class KeepingTest {
         KeptCheck check = Keeping.check(kept, compared(renamed), List.of(IDS.get(0)));
         assertThat(check.changes()).isEmpty();
         assertThat(check.compared()).isEqualTo(COMPARISON.rows().size());
-        assertThat(Keeping.fingerprint(renamed)).isEqualTo(Keeping.fingerprint(FINE));
-        assertThat(Keeping.fingerprint(WIDE)).isNotEqualTo(Keeping.fingerprint(FINE));
+        assertThat(Keeping.fingerprint(assessed(renamed))).isEqualTo(Keeping.fingerprint(assessed(FINE)));
+        assertThat(Keeping.fingerprint(assessed(WIDE))).isNotEqualTo(Keeping.fingerprint(assessed(FINE)));
+    }
+
+    @Test
+    void anotherNumberOfALibrarysOwnAlloyTellsTheDesignFromWhatItWas() {
+        Design own = Designs.with(FINE).alloy(Examples.ALLOY_ID.value()).design();
+        OwnAlloy alloy = Examples.alloy();
+        Map<String, Reading> constants = new TreeMap<>(alloy.constants());
+        constants.put("youngMpa", Reading.of(60_000));
+        OwnAlloy stiffer = new OwnAlloy(
+                alloy.name(),
+                alloy.kin(),
+                alloy.poisson(),
+                alloy.ultimateMpa(),
+                constants,
+                alloy.fit(),
+                alloy.source(),
+                alloy.validity(),
+                alloy.note());
+        assertThat(Keeping.fingerprint(assessed(own, stiffer))).isNotEqualTo(Keeping.fingerprint(assessed(own, alloy)));
+        assertThat(Keeping.fingerprint(assessed(own, alloy.named("Another name"))))
+                .isEqualTo(Keeping.fingerprint(assessed(own, alloy)));
+    }
+
+    private static Assessment assessed(Design design) {
+        return ((AssessmentResult.Assessed) Assessments.of(design, Progress.NONE)).assessment();
+    }
+
+    private static Assessment assessed(Design design, OwnAlloy alloy) {
+        KnownAlloys alloys = new KnownAlloys(List.of(alloy.alloy(Examples.ALLOY_ID)));
+        return ((AssessmentResult.Assessed) Assessments.of(design, alloys, Progress.NONE)).assessment();
     }
 
     private static Comparison compared(Design... designs) {
-        return Comparisons.of(
-                Stream.of(designs)
-                        .map(design -> ((AssessmentResult.Assessed) Assessments.of(design, Progress.NONE)).assessment())
-                        .toList(),
-                0);
+        return Comparisons.of(Stream.of(designs).map(KeepingTest::assessed).toList(), 0);
     }
 }

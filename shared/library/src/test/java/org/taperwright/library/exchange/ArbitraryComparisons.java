@@ -6,8 +6,15 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import org.taperwright.library.store.KeptResults;
+import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.library.store.MetricRows;
+import org.taperwright.mechanics.bench.CurvePoint;
 import org.taperwright.mechanics.comparison.score.Weights;
+import org.taperwright.mechanics.fatigue.Tube;
+import org.taperwright.mechanics.measured.BenchCurve;
+import org.taperwright.mechanics.measured.Measured;
+import org.taperwright.mechanics.measured.MeasuredCurve;
+import org.taperwright.mechanics.measured.MeasuredLives;
 
 /** Parts of comparisons of any kind. */
 final class ArbitraryComparisons {
@@ -39,6 +46,27 @@ final class ArbitraryComparisons {
                             }
                             return new KeptResults(model, designs, rows);
                         }));
+    }
+
+    static Arbitrary<MeasuredOn> measured() {
+        Arbitrary<Double> number = Arbitraries.doubles().between(0, 150).ofScale(6);
+        Arbitrary<Measured> curve = Combinators.combine(
+                        Arbitraries.of(BenchCurve.values()),
+                        ArbitraryThings.text(0, 9),
+                        Combinators.combine(number, number)
+                                .as(CurvePoint::new)
+                                .list()
+                                .ofMaxSize(3))
+                .as(MeasuredCurve::new);
+        Arbitrary<Measured> lives = Combinators.combine(
+                        ArbitraryThings.text(0, 9),
+                        number.map(value -> new MeasuredLives.Life(
+                                        new Tube(1 + value, 1 + value, value, value / 20), value))
+                                .list()
+                                .ofMaxSize(3))
+                .as(MeasuredLives::new);
+        return Combinators.combine(ArbitraryThings.id(), Arbitraries.oneOf(curve, lives))
+                .as(MeasuredOn::new);
     }
 
     private static Arbitrary<List<Double>> values(int count) {

@@ -50,7 +50,8 @@ public final class ArbitraryThings {
                 sequence().map(Record.class::cast),
                 ArbitraryKits.kit().map(Record.class::cast),
                 comparison().map(Record.class::cast),
-                filter().map(Record.class::cast));
+                filter().map(Record.class::cast),
+                ArbitraryAlloys.alloy().map(Record.class::cast));
     }
 
     static Arbitrary<ThingId> id() {
@@ -290,6 +291,7 @@ public final class ArbitraryThings {
                         ArbitraryComparisons.weights(),
                         ArbitraryComparisons.rows(),
                         ArbitraryComparisons.kept().optional(),
+                        ArbitraryComparisons.measured().list().ofMaxSize(2),
                         text(0, 9))
                 .as(SavedComparison::new);
     }

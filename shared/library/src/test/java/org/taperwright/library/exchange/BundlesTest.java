@@ -66,7 +66,7 @@ class BundlesTest {
     void aReferenceOutOfTheBundleIsARemark() {
         assertThat(remarks(read(
                         new Item(Examples.MOTOR_ID, Examples.motor()),
-                        new Item(Examples.COMPARISON_ID, Examples.comparison()))))
+                        new Item(Examples.COMPARISON_ID, Examples.comparisonOfOld()))))
                 .hasSize(2)
                 .last()
                 .satisfies(sentence -> assertThat(sentence)

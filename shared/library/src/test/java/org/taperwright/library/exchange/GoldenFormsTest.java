@@ -75,6 +75,18 @@ class GoldenFormsTest {
     }
 
     @Test
+    void aComparisonOfTheSecondVersionIsStillRead() throws IOException {
+        String old = Files.readString(PublishedFiles.GOLDEN.resolve("comparison.2.json"));
+        assertThat(old).contains("\"version\": 2,");
+        assertThat(JsonForms.read(old, "golden"))
+                .isInstanceOfSatisfying(
+                        ReadResult.Read.class,
+                        read -> assertThat(read.bundle().items())
+                                .containsExactly(
+                                        new Item(Examples.COMPARISON_ID, Examples.comparisonOfTheSecondVersion())));
+    }
+
+    @Test
     void publishedSchemasAreThoseTheFormsDescribe() throws IOException {
         for (Map.Entry<String, String> schema : PublishedSchema.all().entrySet()) {
             PublishedFiles.holds(PublishedFiles.SCHEMAS.resolve(schema.getKey()), schema.getValue());

@@ -35,7 +35,17 @@ class PublishedSchemaTest {
 
     @TestFactory
     List<DynamicTest> eachGoldenFileFollowsItsSchema() {
-        return List.of("design", "instrument", "motor", "canal", "sequence", "kit", "comparison", "filter", "library")
+        return List.of(
+                        "design",
+                        "alloy",
+                        "instrument",
+                        "motor",
+                        "canal",
+                        "sequence",
+                        "kit",
+                        "comparison",
+                        "filter",
+                        "library")
                 .stream()
                 .map(form -> DynamicTest.dynamicTest(
                         form,
@@ -56,6 +66,10 @@ class PublishedSchemaTest {
                 "design | \"lengthMm\" | \"length\"",
                 "design | \"clockwise\" | \"sunwise\"",
                 "design | \"fromMm\": 4 | \"fromMm\": null",
+                "alloy | \"kin\": \"niti-superelastic\" | \"kin\": 3",
+                "alloy | \"poisson\": 0.33 | \"poisson\": 0.5",
+                "alloy | \"day\": \"2027-03-31\" | \"day\": \"31.3.2027\"",
+                "alloy | \"covariance\" | \"covariances\"",
                 "design | \"version\": 1 | \"version\": 2",
                 "design | taperwright/design | taperwright/motor",
                 "design | \"id\": \"example-design\" | \"id\": \"an example\"",
@@ -76,7 +90,9 @@ class PublishedSchemaTest {
                 "comparison | \"datum\": \"example-design\" | \"datum\": 1",
                 "comparison | \"weight\": 1.5 | \"weight\": -1.5",
                 "comparison | \"hidden\" | \"hiden\"",
-                "comparison | \"version\": 2 | \"version\": 1",
+                "comparison | \"test\": \"bending\" | \"test\": \"bends\"",
+                "comparison | \"radiusMm\": 5 | \"radiusMm\": -5",
+                "comparison | \"version\": 3 | \"version\": 2",
                 "filter | \"inStock\": true | \"inStock\": \"yes\"",
                 "filter | \"least\": 15, | ``",
                 "library | \"workingLengthMm\": 18.5 | \"workingLengthMm\": -18.5",

@@ -175,15 +175,15 @@ class RefusalsTest {
                 new Spoilt(
                         "\"form\": \"taperwright/design\",",
                         "",
-                        "form: is missing; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\""),
+                        "form: is missing; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\", \"taperwright/alloy\""),
                 new Spoilt(
                         "\"form\": \"taperwright/design\"",
                         "\"form\": §7",
-                        "form: found 7; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\""),
+                        "form: found 7; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\", \"taperwright/alloy\""),
                 new Spoilt(
                         "\"form\": \"taperwright/design\"",
                         "\"form\": §\"taperwright/desing\"",
-                        "form: found \"taperwright/desing\"; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\" (perhaps \"taperwright/design\")"));
+                        "form: found \"taperwright/desing\"; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\", \"taperwright/alloy\" (perhaps \"taperwright/design\")"));
     }
 
     static Stream<Spoilt> malformedJson() {

@@ -1,5 +1,6 @@
 package org.taperwright.mechanics.alloy;
 
+import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
 import org.taperwright.mechanics.quantity.Band;
@@ -21,6 +22,8 @@ import org.taperwright.mechanics.quantity.Reading;
  * @param superelastic whether it is a nickel-titanium alloy (twisting the blank is then unusual)
  * @param source where the numbers come from and how they are known
  * @param validity where they hold
+ * @param kin identifier of the shipped alloy whose kind it is, its own where it is that one; the strain-life law goes by it
+ * @param life constants of the strain-life law that differ from its kin's, by name, each with its 5 to 95 % band
  */
 public record Alloy(
         String id,
@@ -35,9 +38,45 @@ public record Alloy(
         Map<String, Reading> constants,
         boolean superelastic,
         String source,
-        String validity) {
+        String validity,
+        String kin,
+        Map<String, Reading> life) {
     public Alloy {
-        constants = java.util.Collections.unmodifiableMap(new TreeMap<>(constants));
+        constants = Collections.unmodifiableMap(new TreeMap<>(constants));
+        life = Collections.unmodifiableMap(new TreeMap<>(life));
+    }
+
+    /** One that is its own kin. */
+    Alloy(
+            String id,
+            String label,
+            double youngMpa,
+            Band youngBand,
+            double poisson,
+            double yieldMpa,
+            Band yieldBand,
+            double ultimateMpa,
+            String law,
+            Map<String, Reading> constants,
+            boolean superelastic,
+            String source,
+            String validity) {
+        this(
+                id,
+                label,
+                youngMpa,
+                youngBand,
+                poisson,
+                yieldMpa,
+                yieldBand,
+                ultimateMpa,
+                law,
+                constants,
+                superelastic,
+                source,
+                validity,
+                id,
+                Map.of());
     }
 
     /** The same alloy with another modulus, another yield and other constants of its law. */
@@ -55,7 +94,9 @@ public record Alloy(
                 otherConstants,
                 superelastic,
                 source,
-                validity);
+                validity,
+                kin,
+                life);
     }
 
     /** A constant of the law. */

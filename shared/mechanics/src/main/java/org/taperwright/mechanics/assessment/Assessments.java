@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.taperwright.mechanics.alloy.Alloy;
-import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.BendingTest;
 import org.taperwright.mechanics.bench.TwistingTest;
@@ -35,11 +35,13 @@ public final class Assessments {
 
     /** Assesses a design, or says which of its faults prevent that. */
     public static AssessmentResult of(Design design, Progress progress) {
-        List<Fault> faults = new ArrayList<>(DesignChecks.check(design));
-        Optional<Alloy> alloy = Alloys.find(design.alloy());
-        if (alloy.isEmpty() && faults.stream().noneMatch(fault -> fault.where().equals("alloy"))) {
-            faults.add(unknownAlloy(design));
-        }
+        return of(design, KnownAlloys.SHIPPED, progress);
+    }
+
+    /** The same where it may name other alloys than those that come with the program. */
+    public static AssessmentResult of(Design design, KnownAlloys alloys, Progress progress) {
+        List<Fault> faults = new ArrayList<>(DesignChecks.check(design, alloys));
+        Optional<Alloy> alloy = alloys.find(design.alloy());
         if (!impossible(faults)) {
             faults.addAll(BladeSections.faults(design));
         }
@@ -63,11 +65,6 @@ public final class Assessments {
 
     private static boolean impossible(List<Fault> faults) {
         return faults.stream().anyMatch(fault -> fault.weight() == Weight.IMPOSSIBLE);
-    }
-
-    private static Fault unknownAlloy(Design design) {
-        String known = String.join(", ", Alloys.all().stream().map(Alloy::id).toList());
-        return Fault.impossible("alloy", "no alloy is called \"" + design.alloy() + "\"", "one of " + known);
     }
 
     private static Assessment assess(Design design, Alloy alloy, List<Fault> remarks, Progress progress) {

@@ -2,9 +2,8 @@ package org.taperwright.mechanics.design;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.taperwright.mechanics.alloy.Alloy;
-import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 
 /** The alloy, and whether making and motion suit it. */
 final class MakingChecks {
@@ -13,11 +12,13 @@ final class MakingChecks {
 
     private MakingChecks() {}
 
-    static void check(Design design, Findings findings) {
-        Optional<Alloy> alloy = Alloys.find(design.alloy());
+    static void check(Design design, KnownAlloys alloys, Findings findings) {
+        Optional<Alloy> alloy = alloys.find(design.alloy());
         if (alloy.isEmpty()) {
-            String known = Alloys.all().stream().map(Alloy::id).collect(Collectors.joining(", "));
-            findings.impossible("alloy", "no alloy is called \"" + design.alloy() + "\"", "one of " + known);
+            findings.impossible(
+                    "alloy",
+                    "no alloy is called \"" + design.alloy() + "\"",
+                    "one of " + alloys.ids() + ", or an alloy of the library or the same file by its identifier");
         }
         alloy.ifPresent(known -> suits(design, known, findings));
         if (design.making() == Making.TWISTED) {

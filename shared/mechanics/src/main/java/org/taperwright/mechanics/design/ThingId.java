@@ -8,13 +8,13 @@ public record ThingId(String value) implements Comparable<ThingId> {
     private static final int LONGEST = 80;
 
     public ThingId {
-        if (!shaped(value)) {
+        if (!fits(value)) {
             throw new IllegalArgumentException("not an identifier: \"" + value + "\"");
         }
     }
 
-    /** Looked at sign by sign, for a large library has many. */
-    private static boolean shaped(String value) {
+    /** Whether a text could be an identifier; looked at sign by sign, for a large library has many. */
+    public static boolean fits(String value) {
         for (int i = 0; i < value.length(); i++) {
             char sign = value.charAt(i);
             boolean letter = sign >= 'a' && sign <= 'z' || sign >= 'A' && sign <= 'Z' || sign >= '0' && sign <= '9';

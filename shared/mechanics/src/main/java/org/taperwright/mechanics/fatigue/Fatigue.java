@@ -91,6 +91,11 @@ public final class Fatigue {
         return result;
     }
 
+    /** Cycles to fracture at a strain amplitude with every constant in the middle of its spread. */
+    public static double life(double strain, Motion motion, Alloy alloy) {
+        return life(StrainLives.of(alloy), strain, motion);
+    }
+
     /** Cycles to fracture with every constant in the middle of its spread. */
     static double life(StrainLife law, double strain, Motion motion) {
         return Math.min(StrainLife.RUN_OUT, law.cycles(strain) * gain(motion).middle());
@@ -116,19 +121,23 @@ public final class Fatigue {
 
     /**
      * Names of the constants of an alloy's life, those of its law first. NiTi alloys share the law of conventional wire, to which
-     * each adds its own shift and gain.
+     * each adds its own shift and gain; a constant that an alloy gives itself is its own.
      */
     public static List<String> names(Alloy alloy) {
         String wire = alloy.superelastic() ? "life.niti." : "life.steel.";
         String own = "life." + alloy.id() + ".";
         return List.of(
-                wire + "point",
-                wire + "beta",
+                (has(alloy, LifeConstant.POINT) ? own : wire) + "point",
+                (has(alloy, LifeConstant.EXPONENT) ? own : wire) + "beta",
                 wire + "endurance",
                 own + "shift",
                 own + "gain",
                 "life.reciprocation",
                 "life.piece");
+    }
+
+    private static boolean has(Alloy alloy, LifeConstant constant) {
+        return alloy.life().containsKey(constant.id());
     }
 
     private static Spread gain(Motion motion) {

@@ -53,6 +53,24 @@ public record StrainLife(
         return cycles(strain, new double[] {0.5, 0.5, 0.5, 0.5, 0.5});
     }
 
+    /** The same law with one of {@link #spreads()} replaced. */
+    StrainLife with(int place, Spread other) {
+        return new StrainLife(
+                place == 0 ? other : pointCycles,
+                place == 1 ? other : beta,
+                place == 2 ? other : endurance,
+                place == 3 ? other : shift,
+                place == 4 ? other : gain,
+                validFrom,
+                validTo,
+                source);
+    }
+
+    /** The same law with words before its source. */
+    StrainLife from(String before) {
+        return new StrainLife(pointCycles, beta, endurance, shift, gain, validFrom, validTo, before + source);
+    }
+
     /** Whether a strain amplitude lies outside what the source tested. */
     public boolean extrapolates(double strain) {
         return strain < validFrom || strain > validTo;

@@ -1,6 +1,9 @@
 package org.taperwright.mechanics.fatigue;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.uncertainty.Spread;
 
 /**
@@ -54,9 +57,22 @@ public final class StrainLives {
 
     private StrainLives() {}
 
-    /** The law of an alloy; one that users added has that of its kind. */
+    /** The law of an alloy: its kin's, with the constants that the alloy gives itself. */
     public static StrainLife of(Alloy alloy) {
-        return switch (alloy.id()) {
+        StrainLife law = ofKin(alloy);
+        List<String> own = new ArrayList<>();
+        for (LifeConstant constant : LifeConstant.values()) {
+            Reading given = alloy.life().get(constant.id());
+            if (given != null) {
+                law = constant.in(law, given);
+                own.add(constant.label());
+            }
+        }
+        return own.isEmpty() ? law : law.from(String.join(", ", own) + ": " + alloy.label() + ". The rest: ");
+    }
+
+    private static StrainLife ofKin(Alloy alloy) {
+        return switch (alloy.kin()) {
             case "niti-r-phase" -> R_PHASE;
             case "niti-martensitic" -> HEAT_TREATED;
             default -> alloy.superelastic() ? CONVENTIONAL : STEEL;

@@ -22,6 +22,8 @@ import org.apache.commons.math3.util.Pair;
 final class BoundedFit {
     private static final int MOST = 200;
     private static final double TOLERANCE = 1e-9;
+    /** Least distance of the start from the middle of the band. */
+    private static final double LEAST_START = 0.1;
     /** Step of the differences, as a share of the band. */
     private static final double STEP = 1e-3;
     /** What share of the band from its edge counts as the edge. */
@@ -39,18 +41,18 @@ final class BoundedFit {
      */
     record Found(double[] values, boolean[] atEdge, double[][] covariance, double scatter) {}
 
-    static Found of(CurveModel model, List<AlloyConstant> constants) {
+    static Found of(FitModel model, List<AlloyConstant> constants) {
         int p = constants.size();
         double[] start = new double[p];
-        double[] begin = new double[p];
         for (int k = 0; k < p; k++) {
             AlloyConstant constant = constants.get(k);
             double width = constant.band().high() - constant.band().low();
             double share = (constant.value() - constant.band().low()) / width;
-            start[k] = Math.asin(Math.max(-0.9, Math.min(0.9, 2 * share - 1)));
-            begin[k] = value(constant, start[k]);
+            double begin = Math.asin(Math.max(-0.9, Math.min(0.9, 2 * share - 1)));
+            // the optimiser's first step is in proportion to u: from the middle of a band it would not move at all
+            start[k] = Math.abs(begin) < LEAST_START ? LEAST_START : begin;
         }
-        double[] target = model.measured(begin);
+        double[] target = model.measured();
         LeastSquaresOptimizer.Optimum optimum = new LevenbergMarquardtOptimizer()
                 .optimize(new LeastSquaresBuilder()
                         .start(start)
@@ -83,7 +85,7 @@ final class BoundedFit {
     }
 
     /** Values and derivatives by u; the derivatives by the values are taken well inside the band, u being flat at its edge. */
-    private static Pair<RealVector, RealMatrix> at(CurveModel model, List<AlloyConstant> constants, double[] u) {
+    private static Pair<RealVector, RealMatrix> at(FitModel model, List<AlloyConstant> constants, double[] u) {
         double[] values = new double[u.length];
         for (int k = 0; k < u.length; k++) {
             values[k] = value(constants.get(k), u[k]);
@@ -100,7 +102,7 @@ final class BoundedFit {
     }
 
     private static RealMatrix derivatives(
-            CurveModel model, List<AlloyConstant> constants, double[] values, double[] here) {
+            FitModel model, List<AlloyConstant> constants, double[] values, double[] here) {
         RealMatrix derivatives = new Array2DRowRealMatrix(here.length, values.length);
         for (int k = 0; k < values.length; k++) {
             AlloyConstant constant = constants.get(k);
@@ -117,7 +119,7 @@ final class BoundedFit {
     }
 
     private static double[][] covariance(
-            CurveModel model, List<AlloyConstant> constants, double[] values, List<Integer> free, double variance) {
+            FitModel model, List<AlloyConstant> constants, double[] values, List<Integer> free, double variance) {
         double[][] all = new double[values.length][values.length];
         if (free.isEmpty()) {
             return all;

@@ -2,14 +2,15 @@ package org.taperwright.mechanics.measured;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.function.ToDoubleFunction;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.bench.CurvePoint;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.work.Progress;
 
 /** Measured curves and the computed ones as a function of an alloy's constants, both over each curve's greatest value. */
-final class CurveModel {
+final class CurveModel implements FitModel {
     private final Design design;
     private final BladeSections sections;
     private final Alloy alloy;
@@ -45,29 +46,43 @@ final class CurveModel {
     }
 
     /** The computed values, each over its curve's greatest measured one. */
-    double[] computed(double[] values) {
-        return scaled(residuals(values), false);
+    @Override
+    public double[] computed(double[] values) {
+        return scaled(residuals(values), ResidualPoint::computed);
     }
 
-    /** The measured values, in the same order. */
-    double[] measured(double[] anywhere) {
-        return scaled(residuals(anywhere), true);
+    @Override
+    public double[] measured() {
+        return curves.stream()
+                .flatMapToDouble(curve -> {
+                    double greatest = curve.used().stream()
+                            .mapToDouble(CurvePoint::momentNmm)
+                            .max()
+                            .orElse(1);
+                    return curve.used().stream().mapToDouble(point -> point.momentNmm() / greatest);
+                })
+                .toArray();
     }
 
-    private static double[] scaled(List<Residuals> all, boolean measured) {
-        List<Double> scaled = new ArrayList<>();
-        for (Residuals each : all) {
-            double greatest = each.points().stream()
-                    .mapToDouble(ResidualPoint::measured)
-                    .max()
-                    .orElse(1);
-            each.points().forEach(point -> scaled.add((measured ? point.measured() : point.computed()) / greatest));
-        }
-        return scaled.stream().mapToDouble(Double::doubleValue).toArray();
+    private static double[] scaled(List<Residuals> all, ToDoubleFunction<ResidualPoint> value) {
+        return all.stream()
+                .flatMapToDouble(each -> {
+                    double greatest = each.points().stream()
+                            .mapToDouble(ResidualPoint::measured)
+                            .max()
+                            .orElse(1);
+                    return each.points().stream().mapToDouble(point -> value.applyAsDouble(point) / greatest);
+                })
+                .toArray();
     }
 
-    String labels() {
-        return curves.stream().map(MeasuredCurve::label).collect(Collectors.joining(", "));
+    /** How many points are used. */
+    int points() {
+        return curves.stream().mapToInt(curve -> curve.used().size()).sum();
+    }
+
+    List<AlloyConstant> constants() {
+        return constants;
     }
 
     int evaluations() {

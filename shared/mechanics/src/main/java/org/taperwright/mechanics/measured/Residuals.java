@@ -58,7 +58,16 @@ public record Residuals(Measured measured, List<ResidualPoint> points, int left)
                 .orElse(0));
     }
 
-    /** The same over the greatest value measured. */
+    /** Root of the mean square of the natural logarithms of measured over computed, for lives; zero without points. */
+    public double ofLogarithms() {
+        return Math.sqrt(points.stream()
+                .mapToDouble(point -> Math.log(point.measured() / point.computed()))
+                .map(difference -> difference * difference)
+                .average()
+                .orElse(0));
+    }
+
+    /** The same as {@link #rootMeanSquare} over the greatest value measured. */
     public double relative() {
         double greatest =
                 points.stream().mapToDouble(ResidualPoint::measured).max().orElse(0);

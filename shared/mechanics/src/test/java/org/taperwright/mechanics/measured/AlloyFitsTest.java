@@ -110,7 +110,8 @@ class AlloyFitsTest {
     void tooFewPointsAndUnknownConstantsAreRefusedWithWhatWouldDo() {
         MeasuredCurve two =
                 new MeasuredCurve(BenchCurve.BENDING, "two", List.of(new CurvePoint(10, 1), new CurvePoint(60, 9)));
-        FitResult result = AlloyFits.of(DESIGN, BEFORE, List.of("youngMpa", "hardness"), List.of(two), Progress.NONE);
+        FitResult result =
+                AlloyFits.of(DESIGN, BEFORE, List.of("youngMpa", "yieldMpa", "hardness"), List.of(two), Progress.NONE);
         assertThat(result)
                 .isInstanceOfSatisfying(
                         FitResult.Refused.class,

@@ -26,7 +26,7 @@ public final class SoundDesign implements StepRule {
 
     @Override
     public void check(ArrangedSequence arranged, Step step, Instrument instrument, String place, List<Fault> faults) {
-        DesignChecks.check(instrument.design()).stream()
+        DesignChecks.check(instrument.design(), arranged.alloys()).stream()
                 .filter(fault -> fault.weight() == Fault.Weight.IMPOSSIBLE)
                 .map(fault -> Fault.impossible(
                         place + ".instrument",

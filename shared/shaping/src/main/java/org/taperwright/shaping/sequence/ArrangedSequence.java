@@ -2,6 +2,7 @@ package org.taperwright.shaping.sequence;
 
 import java.util.List;
 import java.util.Optional;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
@@ -13,12 +14,19 @@ import org.taperwright.shaping.instrument.Motor;
  * @param canal the canal
  * @param motor the motor, if chosen
  * @param instruments one for each step, in the order of the steps
+ * @param alloys the alloys that the instruments' designs can name
  */
-public record ArrangedSequence(Sequence sequence, Canal canal, Optional<Motor> motor, List<Instrument> instruments) {
+public record ArrangedSequence(
+        Sequence sequence, Canal canal, Optional<Motor> motor, List<Instrument> instruments, KnownAlloys alloys) {
     public ArrangedSequence {
         instruments = List.copyOf(instruments);
         if (instruments.size() != sequence.steps().size()) {
             throw new IllegalArgumentException("one instrument for each step");
         }
+    }
+
+    /** One whose instruments are of alloys that come with the program. */
+    public ArrangedSequence(Sequence sequence, Canal canal, Optional<Motor> motor, List<Instrument> instruments) {
+        this(sequence, canal, motor, instruments, KnownAlloys.SHIPPED);
     }
 }

@@ -93,6 +93,29 @@ class ImportPlanTest {
                         new Change.Put(fresh, LONGER));
     }
 
+    /** Both as a design of the library and as an instrument's copy of one. */
+    @Test
+    void anAlloyGoesWithTheDesignsThatNameItAndIsFollowedUnderANewIdentifier() {
+        Design own = Designs.with(LONGER).alloy(Examples.ALLOY_ID.value()).design();
+        ThingId design = new ThingId("of-own-alloy");
+        Snapshot library = Examples.snapshotOf(Map.of(design, own, Examples.ALLOY_ID, Examples.alloy()));
+        assertThat(Selection.of(library, List.of(design)).bundle().items())
+                .containsExactly(new Item(design, own), new Item(Examples.ALLOY_ID, Examples.alloy()));
+
+        ImportPlan plan = plan(
+                        library(),
+                        new Item(design, own),
+                        new Item(Examples.ALLOY_ID, Examples.alloy().named("Another lot")))
+                .withAll(Resolution.BOTH);
+        List<Change> changes = plan.changes(Progress.NONE);
+        ThingId fresh = plan.things().get(Examples.ALLOY_ID).fresh().orElseThrow();
+        assertThat(changes)
+                .containsExactly(
+                        new Change.Put(
+                                design, Designs.with(own).alloy(fresh.value()).design()),
+                        new Change.Put(fresh, Examples.alloy().named("Another lot")));
+    }
+
     @Test
     void anotherKindsPlaceIsNeverTaken() {
         ImportPlan plan = plan(library(), new Item(Examples.MOTOR_ID, LONGER));

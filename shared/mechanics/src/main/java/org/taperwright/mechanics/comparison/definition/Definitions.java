@@ -5,8 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.taperwright.mechanics.alloy.Alloy;
-import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.SectionStation;
 import org.taperwright.mechanics.quantity.Shown;
@@ -16,6 +15,8 @@ import org.taperwright.mechanics.section.Sections;
 
 /** The definitions of designs, part by part. */
 public final class Definitions {
+    private static final Part ALLOY = new Part("Alloy", Design::alloy);
+
     private static final List<Part> PARTS = List.of(
             new Part("Diameter at the tip", design -> Shown.diameter(design.tipDiameterMm())),
             new Part("Taper", Definitions::taper),
@@ -27,9 +28,7 @@ public final class Definitions {
                     "Tip",
                     design -> design.tip().kind().word() + ", "
                             + Shown.degrees(design.tip().angleDeg())),
-            new Part(
-                    "Alloy",
-                    design -> Alloys.find(design.alloy()).map(Alloy::label).orElse(design.alloy())),
+            ALLOY,
             new Part("Making", design -> design.making().word()),
             new Part("Motion", design -> design.motion().word()));
 
@@ -38,10 +37,15 @@ public final class Definitions {
     private record Part(String label, Function<Design, String> words) {}
 
     /** A row for each part, in the order a form has them. */
-    public static List<DefinitionRow> of(List<Design> designs) {
+    public static List<DefinitionRow> of(List<Design> designs, KnownAlloys alloys) {
         return PARTS.stream()
                 .map(part -> new DefinitionRow(
-                        part.label(), designs.stream().map(part.words()).toList()))
+                        part.label(),
+                        designs.stream()
+                                .map(design -> part == ALLOY
+                                        ? alloys.label(design.alloy())
+                                        : part.words().apply(design))
+                                .toList()))
                 .toList();
     }
 

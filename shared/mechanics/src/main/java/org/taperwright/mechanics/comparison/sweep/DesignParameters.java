@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.FluteStation;
@@ -27,6 +27,11 @@ public final class DesignParameters {
 
     /** The parameters of a design. */
     public static List<DesignParameter> of(Design design) {
+        return of(design, KnownAlloys.SHIPPED);
+    }
+
+    /** The same where it may be of other alloys than those that come with the program. */
+    public static List<DesignParameter> of(Design design, KnownAlloys alloys) {
         List<DesignParameter> all = new ArrayList<>();
         all.add(new Amount(
                 "tipDiameterMm",
@@ -50,7 +55,7 @@ public final class DesignParameters {
         all.add(new Choice(
                 "alloy",
                 "Alloy",
-                Alloys.all().stream()
+                alloys.all().stream()
                         .map(alloy -> new Choice.Option(alloy.id(), alloy.label()))
                         .toList(),
                 Design::alloy,

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
 import org.taperwright.mechanics.comparison.Metric;
@@ -13,9 +14,11 @@ import org.taperwright.mechanics.work.Progress;
 /** Assesses many settings, several at a time, and reads the metrics of each. */
 final class Points {
     private final List<Metric> metrics;
+    private final KnownAlloys alloys;
     private final Progress progress;
 
-    Points(List<Metric> metrics, Progress progress) {
+    Points(KnownAlloys alloys, List<Metric> metrics, Progress progress) {
+        this.alloys = alloys;
         this.metrics = metrics;
         this.progress = progress;
     }
@@ -39,7 +42,7 @@ final class Points {
 
     private SweepPoint at(Setting setting) {
         progress.check();
-        AssessmentResult result = Assessments.of(setting.design(), new StopsOnly(progress));
+        AssessmentResult result = Assessments.of(setting.design(), alloys, new StopsOnly(progress));
         if (result instanceof AssessmentResult.Assessed assessed) {
             Map<Metric, Double> values = new HashMap<>();
             metrics.forEach(metric -> values.put(metric, metric.value(assessed.assessment())));

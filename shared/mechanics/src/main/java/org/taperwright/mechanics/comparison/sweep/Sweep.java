@@ -1,6 +1,7 @@
 package org.taperwright.mechanics.comparison.sweep;
 
 import java.util.List;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.work.Progress;
@@ -25,11 +26,16 @@ public record Sweep(Design design, DesignParameter parameter, SweepPoint here, L
      * @param count how many values of an amount, at least two
      */
     public static Sweep of(
-            Design design, DesignParameter parameter, int count, List<Metric> metrics, Progress progress) {
+            Design design,
+            KnownAlloys alloys,
+            DesignParameter parameter,
+            int count,
+            List<Metric> metrics,
+            Progress progress) {
         if (count < 2) {
             throw new IllegalArgumentException("a sweep of " + count + " values");
         }
-        Points points = new Points(metrics, progress);
+        Points points = new Points(alloys, metrics, progress);
         List<SweepPoint> swept = points.at(parameter.settings(design, count));
         return new Sweep(design, parameter, points.here(design, parameter), swept);
     }

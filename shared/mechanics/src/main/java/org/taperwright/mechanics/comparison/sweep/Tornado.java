@@ -3,6 +3,7 @@ package org.taperwright.mechanics.comparison.sweep;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.work.Progress;
@@ -21,11 +22,11 @@ public record Tornado(Design design, SweepPoint here, List<Swing> swings) {
     }
 
     /** Moves every parameter of a design. */
-    public static Tornado of(Design design, List<Metric> metrics, Progress progress) {
-        List<DesignParameter> parameters = DesignParameters.of(design);
+    public static Tornado of(Design design, KnownAlloys alloys, List<Metric> metrics, Progress progress) {
+        List<DesignParameter> parameters = DesignParameters.of(design, alloys);
         List<Setting> settings = new ArrayList<>();
         parameters.forEach(parameter -> settings.addAll(parameter.nearby(design)));
-        Points points = new Points(metrics, progress);
+        Points points = new Points(alloys, metrics, progress);
         SweepPoint here = points.here(design, parameters.get(0));
         List<SweepPoint> moved = points.at(settings);
         List<Swing> swings = new ArrayList<>();

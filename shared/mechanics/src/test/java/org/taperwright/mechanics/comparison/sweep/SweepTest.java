@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.bench.BenchDesigns;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
@@ -29,7 +30,13 @@ class SweepTest {
     /** Nadai's sand heap: the plastic torque goes with the cube of the diameter. */
     @Test
     void sweptOverItsDiameterABladesPlasticTorqueGoesWithTheCube() {
-        Sweep sweep = Sweep.of(CYLINDER, parameter(CYLINDER, "tipDiameterMm"), 8, List.of(PLASTIC), Progress.NONE);
+        Sweep sweep = Sweep.of(
+                CYLINDER,
+                KnownAlloys.SHIPPED,
+                parameter(CYLINDER, "tipDiameterMm"),
+                8,
+                List.of(PLASTIC),
+                Progress.NONE);
         double here = sweep.here().value(PLASTIC).orElseThrow();
         assertThat(sweep.points()).hasSize(8).allSatisfy(point -> {
             double ratio = point.value(PLASTIC).orElseThrow() / here;
@@ -40,7 +47,7 @@ class SweepTest {
 
     @Test
     void aTenthMoreAndLessOfTheDiameterMovesThePlasticTorqueByTheirCubes() {
-        Tornado tornado = Tornado.of(CYLINDER, List.of(PLASTIC, FLEXIBILITY), Progress.NONE);
+        Tornado tornado = Tornado.of(CYLINDER, KnownAlloys.SHIPPED, List.of(PLASTIC, FLEXIBILITY), Progress.NONE);
         Swing size = tornado.by(PLASTIC).stream()
                 .filter(swing -> swing.parameter().id().equals("tipDiameterMm"))
                 .findFirst()
@@ -110,7 +117,7 @@ class SweepTest {
     void aSettingThatCannotBeSaysWhyAndTheOthersHaveTheirValues() {
         Design design = BenchDesigns.of("triangle", 0.25, 0.04);
         Amount taper = (Amount) parameter(design, "taper[0].taper");
-        Sweep sweep = Sweep.of(design, taper, 2, List.of(CUTTING), Progress.NONE);
+        Sweep sweep = Sweep.of(design, KnownAlloys.SHIPPED, taper, 2, List.of(CUTTING), Progress.NONE);
         assertThat(sweep.points().get(0).setting().place()).isEqualTo(-0.02);
         assertThat(sweep.points().get(0).value(CUTTING)).isEmpty();
         assertThat(sweep.points().get(0).faults()).isNotEmpty();
@@ -132,7 +139,7 @@ class SweepTest {
             }
         };
         DesignParameter size = parameter(CYLINDER, "tipDiameterMm");
-        assertThatThrownBy(() -> Sweep.of(CYLINDER, size, 60, List.of(PLASTIC), stopping))
+        assertThatThrownBy(() -> Sweep.of(CYLINDER, KnownAlloys.SHIPPED, size, 60, List.of(PLASTIC), stopping))
                 .isInstanceOf(WorkCancelled.class);
         assertThat(reports.get()).isLessThan(60);
     }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.taperwright.mechanics.alloy.Alloy;
-import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.DesignChecks;
 import org.taperwright.mechanics.properties.BladeSections;
@@ -40,9 +40,9 @@ public record PreparedSequence(
         List<Fault> faults = new ArrayList<>();
         for (int i = 0; i < arranged.instruments().size(); i++) {
             Design design = arranged.instruments().get(i).design();
-            List<Fault> found = impossible(i, design);
+            List<Fault> found = impossible(i, design, arranged.alloys());
             faults.addAll(found);
-            Optional<Alloy> alloy = found.isEmpty() ? Alloys.find(design.alloy()) : Optional.empty();
+            Optional<Alloy> alloy = found.isEmpty() ? arranged.alloys().find(design.alloy()) : Optional.empty();
             int place = i;
             alloys.add(alloy);
             instruments.add(alloy.map(of -> WorkingInstruments.of(
@@ -64,7 +64,7 @@ public record PreparedSequence(
             sequence = Sequences.withDepth(sequence, i, sequence.steps().get(i).depthMm() + further);
         }
         return new PreparedSequence(
-                new ArrangedSequence(sequence, canal, arranged.motor(), arranged.instruments()),
+                new ArrangedSequence(sequence, canal, arranged.motor(), arranged.instruments(), arranged.alloys()),
                 alloys,
                 instruments,
                 faults);
@@ -75,15 +75,11 @@ public record PreparedSequence(
         return new Fault(fault.weight(), "steps[" + index + "]." + fault.where(), fault.what(), fault.expected());
     }
 
-    private static List<Fault> impossible(int index, Design design) {
-        List<Fault> found = DesignChecks.check(design).stream()
+    private static List<Fault> impossible(int index, Design design, KnownAlloys alloys) {
+        List<Fault> found = DesignChecks.check(design, alloys).stream()
                 .filter(fault -> fault.weight() == Fault.Weight.IMPOSSIBLE)
                 .toList();
         found = found.isEmpty() ? BladeSections.faults(design) : found;
-        if (found.isEmpty() && Alloys.find(design.alloy()).isEmpty()) {
-            found = List.of(Fault.impossible(
-                    "alloy", "there is no alloy \"" + design.alloy() + "\"", "expected one of the alloys at hand"));
-        }
         return found.stream()
                 .map(fault -> in(
                         index, Fault.impossible("instrument.design." + fault.where(), fault.what(), fault.expected())))
