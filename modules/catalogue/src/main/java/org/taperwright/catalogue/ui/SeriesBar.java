@@ -1,6 +1,7 @@
 package org.taperwright.catalogue.ui;
 
 import java.awt.BorderLayout;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -29,6 +30,8 @@ import org.taperwright.workbench.ui.TextChanges;
  */
 final class SeriesBar extends JPanel {
     private static final String PLAIN_TYPE = "K-type file";
+    private static final String ROOM = "K-type file, square";
+    private static final int MOST_ROOM = 32;
 
     private final transient Desk desk;
     private final transient Supplier<InstrumentList> list;
@@ -60,7 +63,7 @@ final class SeriesBar extends JPanel {
         lengths.setToolTipText("A length such as 25, or several with commas between, mm");
         type.setName("entry.type");
         type.setEditable(true);
-        type.setPrototypeDisplayValue("K-type file, square");
+        type.setPrototypeDisplayValue(ROOM);
         type.getAccessibleContext().setAccessibleName("Type");
         type.setToolTipText("The trade's type; the design is assumed from the nearest known instrument of this type");
         add.setName("entry.add");
@@ -109,8 +112,16 @@ final class SeriesBar extends JPanel {
             offered = types;
             type.setModel(new DefaultComboBoxModel<>(types.toArray(String[]::new)));
             type.setSelectedItem(kept);
+            type.setPrototypeDisplayValue(longest(types));
         }
         describe();
+    }
+
+    /** What the field must have room for, so that no type is cut; of very long ones a part. */
+    private static String longest(List<String> types) {
+        String longest =
+                types.stream().max(Comparator.comparingInt(String::length)).orElse(ROOM);
+        return longest.length() < ROOM.length() ? ROOM : longest.substring(0, Math.min(MOST_ROOM, longest.length()));
     }
 
     /** The first K-type file, or whatever comes first. */

@@ -61,7 +61,8 @@ class LibraryPanelTest {
                         "Kits",
                         "Comparisons",
                         "One against itself",
-                        "Filters");
+                        "Filters",
+                        "Alloys");
     }
 
     @Test
@@ -72,7 +73,7 @@ class LibraryPanelTest {
 
         type("");
 
-        assertThat(rows()).hasSize(13);
+        assertThat(rows()).hasSize(14);
     }
 
     @Test

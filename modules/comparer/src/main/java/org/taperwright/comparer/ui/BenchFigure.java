@@ -9,6 +9,7 @@ import java.util.Optional;
 import javax.swing.JPanel;
 import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.assessment.BenchBands;
 import org.taperwright.mechanics.bench.CurvePoint;
 import org.taperwright.mechanics.bench.StandardLimit;
 import org.taperwright.mechanics.bench.spread.CurveBand;

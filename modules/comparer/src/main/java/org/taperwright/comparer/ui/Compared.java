@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.assessment.AssessmentResult;
+import org.taperwright.mechanics.assessment.BenchBands;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Fault;

@@ -29,7 +29,7 @@ final class ComparisonFigures extends JPanel {
 
     private final MapFigure map;
     private final SectionsFigure sections;
-    private final ProfilesFigure profiles = new ProfilesFigure();
+    private final ProfilesFigure profiles;
     private final CurvesFigure curves;
     private final JTabbedPane tabs;
     private final OverlayToggles overlays = new OverlayToggles(this::overlay);
@@ -55,6 +55,7 @@ final class ComparisonFigures extends JPanel {
         super(new BorderLayout());
         map = new MapFigure(desk);
         sections = new SectionsFigure(desk);
+        profiles = new ProfilesFigure(desk);
         curves = new CurvesFigure(desk, measure);
         score = new ScorePane(desk, weigh);
         words = new WordsPane(keep);
@@ -122,6 +123,11 @@ final class ComparisonFigures extends JPanel {
             profiles.show(only, some);
             curves.show(only, some, measured);
         });
+    }
+
+    /** Follows what was edited in the catalogue behind the map. */
+    void followCatalogue() {
+        map.followCatalogue();
     }
 
     /** Shows where a design has been while a parameter was moved. */

@@ -160,8 +160,16 @@ public final class ComparisonPanel extends JPanel {
 
     /** Begins to follow the desk; ends when the panel is taken off its window. */
     void attach() {
-        subscriptions.add(desk.onChange(snapshot -> refresh()));
-        subscriptions.add(desk.onSelect(id -> refresh()));
+        subscriptions.add(desk.onChange(snapshot -> {
+            refresh();
+            figures.followCatalogue();
+        }));
+        subscriptions.add(desk.onSelect(id -> {
+            // of the many things that are selected few are comparisons
+            if (!current().equals(shown)) {
+                refresh();
+            }
+        }));
         refresh();
     }
 

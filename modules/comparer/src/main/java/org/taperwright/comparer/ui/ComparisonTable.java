@@ -104,6 +104,16 @@ final class ComparisonTable extends JTable {
         }
     }
 
+    /** A theme gives all rows one height; they get their own again, in its font. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (cells != null) {
+            fitColumns();
+            fitRows();
+        }
+    }
+
     private void fitColumns() {
         int memberWidth = cells.measure(getFont());
         int nameWidth = memberWidth;

@@ -9,6 +9,7 @@ import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
+import org.taperwright.mechanics.assessment.BenchBands;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.Comparisons;
 import org.taperwright.mechanics.design.ThingId;

@@ -42,7 +42,7 @@ final class CurvesFigure extends JPanel {
     private final JPanel figures = new JPanel(cards);
     private final BenchFigure bending = new BenchFigure(BenchCurve.BENDING);
     private final BenchFigure twisting = new BenchFigure(BenchCurve.TWISTING);
-    private final LivesFigure lives = new LivesFigure();
+    private final LivesFigure lives;
     private final Prose said = new Prose("", Ink::unusual, true);
     private final transient BiFunction<String, List<MeasuredOn>, List<Fault>> measure;
     private final JButton takeOut = button("comparison.measured.takeOut", "Take out…", this::offerToTakeOut);
@@ -59,6 +59,7 @@ final class CurvesFigure extends JPanel {
         super(new BorderLayout());
         this.desk = desk;
         this.measure = measure;
+        lives = new LivesFigure(desk);
         setName("comparison.curves");
         setOpaque(false);
         figures.setOpaque(false);

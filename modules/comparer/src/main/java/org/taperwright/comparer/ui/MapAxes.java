@@ -16,6 +16,11 @@ record MapAxes(Metric across, Metric up, Optional<Metric> size) {
     /** Flexibility against cutting, all markers alike. */
     static final MapAxes USUAL = new MapAxes(metric(Metrics.FLEXIBILITY), metric(Metrics.CUTTING), Optional.empty());
 
+    /** Whether designs stand at the same places on other axes, whatever size their markers have. */
+    boolean samePlaces(MapAxes other) {
+        return across.equals(other.across) && up.equals(other.up);
+    }
+
     /** The metrics it needs. */
     List<Metric> metrics() {
         return size.map(third -> List.of(across, up, third)).orElse(List.of(across, up));

@@ -15,6 +15,7 @@ import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
+import org.taperwright.mechanics.comparison.RatioEllipse;
 import org.taperwright.mechanics.comparison.TradeOff;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.workbench.api.Desk;
@@ -31,16 +32,53 @@ final class MapFigure extends JPanel {
     private final ChoiceField<Metric> up = choice("comparison.map.up", "Metric of the upright axis");
     private final ChoiceField<Metric> across = choice("comparison.map.across", "Metric of the axis across");
     private final ChoiceField<Optional<Metric>> size;
-    private final JCheckBox behind = new JCheckBox("Catalogue behind");
-    private final transient Object cloudSlot = new Object();
+    private final ChoiceField<Bands> bands =
+            new ChoiceField<>("comparison.map.bands", "How bands are drawn", List.of(Bands.values()), Bands::words);
+    private final JCheckBox behind = new JCheckBox("Catalogue behind", true);
+    private final transient CatalogueBehind catalogue;
     private transient Optional<Compared> compared = Optional.empty();
     private transient List<SeriesLook> looks = List.of();
     private transient MapAxes axes = MapAxes.USUAL;
-    private transient Cloud cloud = Cloud.NONE;
+    private transient Optional<Spread> spread = Optional.empty();
+
+    /** How the bands of the ratios are drawn. */
+    private enum Bands {
+        BARS("bars"),
+        ELLIPSES("ellipses");
+
+        private final String words;
+
+        Bands(String words) {
+            this.words = words;
+        }
+
+        String words() {
+            return words;
+        }
+    }
+
+    /** What is sampled for the map's axes, and what for. */
+    private record Spread(
+            Comparison of, MapAxes axes, Bands bands, TradeOff tradeOff, List<Optional<RatioEllipse>> ellipses) {
+        static Spread of(Comparison comparison, MapAxes axes, Bands bands) {
+            TradeOff known = comparison.tradeOff();
+            boolean usual =
+                    known.first().equals(axes.across()) && known.second().equals(axes.up());
+            TradeOff tradeOff = usual ? known : TradeOff.of(comparison.columns(), axes.across(), axes.up());
+            Assessment datum = comparison.columns().get(comparison.datum());
+            List<Optional<RatioEllipse>> ellipses = bands == Bands.BARS
+                    ? List.of()
+                    : comparison.columns().stream()
+                            .map(column -> RatioEllipse.of(axes.across(), axes.up(), column, datum))
+                            .toList();
+            return new Spread(comparison, axes, bands, tradeOff, ellipses);
+        }
+    }
 
     MapFigure(Desk desk) {
         super(new BorderLayout());
         this.desk = desk;
+        catalogue = new CatalogueBehind(desk, cloud -> drawCloud(), this::stopCatalogue);
         setOpaque(false);
         List<Optional<Metric>> sizes = new ArrayList<>(List.of(Optional.empty()));
         Metrics.all().forEach(metric -> sizes.add(Optional.of(metric)));
@@ -57,8 +95,11 @@ final class MapFigure extends JPanel {
         size.onCommit(metric -> choose(new MapAxes(axes.across(), axes.up(), metric)));
         behind.setName("comparison.map.cloud");
         behind.setOpaque(false);
-        behind.setToolTipText("Shows the catalogue's instruments as pale dots; computing them all takes a while");
-        behind.addActionListener(event -> cloudWanted());
+        behind.setToolTipText("Shows the catalogue's instruments as pale dots, found in the background");
+        behind.addActionListener(event -> followCatalogue());
+        bands.setToolTipText("Bars: 5 to 95 % of each ratio by itself. Ellipses: 90 % of both ratios together");
+        bands.setValue(Bands.BARS);
+        bands.onCommit(chosen -> draw());
         map.onOpen(desk::open);
         add(choices(), BorderLayout.NORTH);
         add(map, BorderLayout.CENTER);
@@ -75,6 +116,7 @@ final class MapFigure extends JPanel {
         row.add(pair("Up", up));
         row.add(pair("Across", across));
         row.add(pair("Size", size));
+        row.add(pair("Bands", bands));
         row.add(behind);
         return row;
     }
@@ -95,6 +137,21 @@ final class MapFigure extends JPanel {
         compared = Optional.of(newCompared);
         looks = List.copyOf(newLooks);
         draw();
+        followCatalogue();
+    }
+
+    /** Follows what was edited in the catalogue. */
+    void followCatalogue() {
+        if (!behind.isSelected()) {
+            catalogue.clear();
+        } else if (compared.isPresent()) {
+            catalogue.follow(List.of(axes.across(), axes.up()));
+        }
+    }
+
+    private void stopCatalogue() {
+        behind.setSelected(false);
+        behind.setToolTipText("Computing the catalogue was stopped; tick to begin again");
     }
 
     /** Shows where a design has been while a parameter was moved. */
@@ -117,37 +174,52 @@ final class MapFigure extends JPanel {
     private void choose(MapAxes newAxes) {
         axes = newAxes;
         draw();
+        followCatalogue();
     }
 
     private void draw() {
         Optional<Comparison> comparison = compared.flatMap(Compared::comparison);
-        Optional<TradeOff> known = comparison
-                .map(Comparison::tradeOff)
-                .filter(tradeOff -> tradeOff.first().equals(axes.across())
-                        && tradeOff.second().equals(axes.up()));
-        show(known);
-        if (known.isEmpty() && comparison.isPresent()) {
-            List<Assessment> columns = comparison.get().columns();
-            MapAxes asked = axes;
-            desk.compute(
-                    map,
-                    "Trade-off of the map",
-                    progress -> TradeOff.of(columns, asked.across(), asked.up()),
-                    outcome -> {
-                        if (outcome instanceof Outcome.Current<TradeOff> current && asked.equals(axes)) {
-                            show(Optional.of(current.value()));
-                        }
-                    });
+        if (comparison.isEmpty()) {
+            show(Optional.empty(), List.of());
+            return;
+        }
+        Comparison table = comparison.get();
+        Bands wanted = (Bands) bands.getSelectedItem();
+        MapAxes asked = axes;
+        Optional<Spread> known =
+                spread.filter(each -> each.of() == table && each.axes().samePlaces(asked) && each.bands() == wanted);
+        TradeOff usual = table.tradeOff();
+        if (known.isPresent()) {
+            show(Optional.of(known.get().tradeOff()), known.get().ellipses());
+        } else {
+            boolean ready =
+                    usual.first().equals(asked.across()) && usual.second().equals(asked.up());
+            show(ready ? Optional.of(usual) : Optional.empty(), List.of());
+            if (!ready || wanted == Bands.ELLIPSES) {
+                desk.compute(map, "Trade-off of the map", progress -> Spread.of(table, asked, wanted), this::deliver);
+            }
         }
     }
 
-    private void show(Optional<TradeOff> tradeOff) {
-        compared.ifPresent(shown -> map.show(MapPoint.of(shown, looks, axes, tradeOff), axes));
+    private void deliver(Outcome<Spread> outcome) {
+        if (outcome instanceof Outcome.Current<Spread> current) {
+            spread = Optional.of(current.value());
+            if (compared.flatMap(Compared::comparison)
+                            .filter(table -> table == current.value().of())
+                            .isPresent()
+                    && current.value().axes().samePlaces(axes)) {
+                show(Optional.of(current.value().tradeOff()), current.value().ellipses());
+            }
+        }
+    }
+
+    private void show(Optional<TradeOff> tradeOff, List<Optional<RatioEllipse>> ellipses) {
+        compared.ifPresent(shown -> map.show(MapPoint.of(shown, looks, axes, tradeOff, ellipses), axes));
         drawCloud();
     }
 
     private void drawCloud() {
-        map.showCloud(behind.isSelected() ? cloud : Cloud.NONE, datum(axes.across()), datum(axes.up()));
+        map.showCloud(behind.isSelected() ? catalogue.cloud() : Cloud.NONE, datum(axes.across()), datum(axes.up()));
     }
 
     private double datum(Metric metric) {
@@ -158,19 +230,5 @@ final class MapFigure extends JPanel {
                                 row.cells().get(comparison.datum()).reading().value()))
                 .findFirst()
                 .orElse(0.0);
-    }
-
-    private void cloudWanted() {
-        drawCloud();
-        if (behind.isSelected() && cloud.entries().isEmpty()) {
-            desk.compute(cloudSlot, "Catalogue behind the map", new CloudWork(desk.snapshot()), outcome -> {
-                if (outcome instanceof Outcome.Current<Cloud> current) {
-                    cloud = current.value();
-                    drawCloud();
-                } else {
-                    behind.setSelected(false);
-                }
-            });
-        }
     }
 }

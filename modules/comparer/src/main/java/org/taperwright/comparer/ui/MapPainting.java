@@ -16,6 +16,7 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import org.taperwright.mechanics.comparison.Dominance;
 import org.taperwright.mechanics.comparison.Metric;
+import org.taperwright.mechanics.comparison.RatioEllipse;
 import org.taperwright.mechanics.comparison.TradeOff;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
@@ -35,6 +36,8 @@ final class MapPainting {
     private static final double WIDEST_LABEL = 0.7;
 
     private static final double BAND_OPACITY = 0.55;
+    private static final double FILL_OPACITY = 0.10;
+    private static final int ELLIPSE_POINTS = 72;
 
     private final Graphics2D g;
     private final MapFrame frame;
@@ -97,8 +100,30 @@ final class MapPainting {
         return frame.at(point.across().value(), point.up().value());
     }
 
-    /** Thin lines over the bands of both ratios, through the marker. */
+    /** Where both ratios lie together, or thin lines over the bands of both, through the marker. */
     void bands(MapPoint point) {
+        point.ellipse().ifPresentOrElse(ellipse -> ellipse(point, ellipse), () -> bars(point));
+    }
+
+    private void ellipse(MapPoint point, RatioEllipse ellipse) {
+        Path2D edge = new Path2D.Double();
+        for (RatioEllipse.Ratios ratios : ellipse.edge(ELLIPSE_POINTS)) {
+            Point2D place = frame.at(ratios.across(), ratios.up());
+            if (edge.getCurrentPoint() == null) {
+                edge.moveTo(place.getX(), place.getY());
+            } else {
+                edge.lineTo(place.getX(), place.getY());
+            }
+        }
+        edge.closePath();
+        g.setColor(Ink.translucent(point.look().colour(), FILL_OPACITY));
+        g.fill(edge);
+        g.setColor(Ink.translucent(point.look().colour(), BAND_OPACITY));
+        g.setStroke(point.look().stroke(1.4f));
+        g.draw(edge);
+    }
+
+    private void bars(MapPoint point) {
         Point2D place = place(point);
         Band across = band(point.across());
         Band up = band(point.up());

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.Dominance;
 import org.taperwright.mechanics.comparison.Metric;
+import org.taperwright.mechanics.comparison.RatioEllipse;
 import org.taperwright.mechanics.comparison.TradeOff;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.quantity.Reading;
@@ -22,6 +23,7 @@ import org.taperwright.workbench.ui.SeriesLook;
  * @param up ratio to the datum's on the upright axis, with its band
  * @param size ratio to the datum's that its marker's size goes with
  * @param datum whether it is the datum
+ * @param ellipse where both ratios lie together; absent where bars are wanted or while it is being found
  * @param place whether another dominates it, and how sure that is; absent while that is being found, or where neither more
  *     nor less of a metric is better
  */
@@ -33,9 +35,15 @@ record MapPoint(
         Reading up,
         OptionalDouble size,
         boolean datum,
+        Optional<RatioEllipse> ellipse,
         Optional<TradeOff.Place> place) {
     /** The points of a comparison; a design without both ratios has none. */
-    static List<MapPoint> of(Compared compared, List<SeriesLook> looks, MapAxes axes, Optional<TradeOff> tradeOff) {
+    static List<MapPoint> of(
+            Compared compared,
+            List<SeriesLook> looks,
+            MapAxes axes,
+            Optional<TradeOff> tradeOff,
+            List<Optional<RatioEllipse>> ellipses) {
         Optional<Integer> datum = compared.datumMember();
         if (datum.isEmpty() || compared.comparison().isEmpty()) {
             return List.of();
@@ -56,6 +64,7 @@ record MapPoint(
                             up.get(),
                             size(comparison, axes, column.get()),
                             datum.get() == i,
+                            column.get() < ellipses.size() ? ellipses.get(column.get()) : Optional.empty(),
                             tradeOff.filter(known -> !known.places().isEmpty())
                                     .map(known -> known.places().get(column.get()))));
                 }

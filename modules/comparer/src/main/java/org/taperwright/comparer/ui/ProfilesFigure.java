@@ -6,10 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javax.swing.JPanel;
+import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.assessment.BenchBands;
 import org.taperwright.mechanics.bench.spread.TwistingSpread;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.properties.ProfilePoint;
 import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.work.Outcome;
+import org.taperwright.mechanics.work.Progress;
+import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.Plot;
 import org.taperwright.workbench.ui.SeriesLook;
@@ -38,6 +43,7 @@ final class ProfilesFigure extends JPanel {
             new Quantity("Chip space", "mm²", ProfilePoint::chipSpaceMm2),
             new Quantity("Helix angle from the axis", "°", ProfilePoint::helixAngleDeg));
 
+    private final transient Desk desk;
     private final XyPlot plot = new XyPlot("comparison.profiles", "Along the blade");
     private final ChoiceField<Quantity> choice =
             new ChoiceField<>("comparison.profile", "Quantity along the blade", QUANTITIES, Quantity::title);
@@ -45,8 +51,9 @@ final class ProfilesFigure extends JPanel {
     private Optional<Compared> compared = Optional.empty();
     private List<SeriesLook> looks = List.of();
 
-    ProfilesFigure() {
+    ProfilesFigure(Desk desk) {
         super(new BorderLayout());
+        this.desk = desk;
         setOpaque(false);
         choice.setValue(quantity);
         choice.onCommit(chosen -> {
@@ -90,22 +97,34 @@ final class ProfilesFigure extends JPanel {
     }
 
     private void draw() {
-        List<Plot.Curve> curves = new ArrayList<>();
-        List<Plot.Band> bands = new ArrayList<>();
         compared.ifPresent(shown -> {
-            for (int i = 0; i < shown.members().size(); i++) {
-                String name = shown.members().get(i).name();
-                SeriesLook look = looks.get(i);
-                Optional<BenchBands> known = shown.bands().get(i);
-                shown.assessment(i).ifPresent(assessment -> {
-                    List<ProfilePoint> points = assessment.profile().points();
-                    curves.add(new Plot.Curve(name, look, Plot.Style.LINE, spots(points, quantity.value())));
-                    if (quantity.estimated()) {
-                        known.ifPresent(b -> bands.add(band(name, look, points, b.twisting())));
+            draw(shown, List.of());
+            if (quantity.estimated()) {
+                Quantity asked = quantity;
+                List<SeriesLook> dressed = looks;
+                desk.compute(this, "Bands along the blade", progress -> bands(shown, dressed, progress), outcome -> {
+                    if (outcome instanceof Outcome.Current<List<Plot.Band>> current
+                            && asked == quantity
+                            && compared.filter(still -> still == shown).isPresent()) {
+                        draw(shown, current.value());
                     }
                 });
             }
         });
+    }
+
+    private void draw(Compared shown, List<Plot.Band> bands) {
+        List<Plot.Curve> curves = new ArrayList<>();
+        for (int i = 0; i < shown.members().size(); i++) {
+            String name = shown.members().get(i).name();
+            SeriesLook look = looks.get(i);
+            shown.assessment(i)
+                    .ifPresent(assessment -> curves.add(new Plot.Curve(
+                            name,
+                            look,
+                            Plot.Style.LINE,
+                            spots(assessment.profile().points(), quantity.value()))));
+        }
         plot.setPlot(new Plot(
                 Plot.Axis.of("Level from the tip", "mm"),
                 Plot.Axis.of(quantity.title(), quantity.unit()),
@@ -114,12 +133,33 @@ final class ProfilesFigure extends JPanel {
                 List.of()));
     }
 
-    private static Plot.Band band(String name, SeriesLook look, List<ProfilePoint> points, TwistingSpread twisting) {
-        return new Plot.Band(
-                name + ", 5 to 95 %",
-                look,
-                spots(points, point -> torque(point, twisting).low()),
-                spots(points, point -> torque(point, twisting).high()));
+    private static List<Plot.Band> bands(Compared shown, List<SeriesLook> looks, Progress progress) {
+        List<Plot.Band> bands = new ArrayList<>();
+        for (int i = 0; i < shown.members().size(); i++) {
+            progress.check();
+            Optional<Assessment> assessment = shown.assessment(i);
+            Optional<BenchBands> known = shown.bands().get(i);
+            if (assessment.isPresent() && known.isPresent()) {
+                List<ProfilePoint> points = assessment.get().profile().points();
+                List<Band> torques = points.stream()
+                        .map(point -> torque(point, known.get().twisting()))
+                        .toList();
+                bands.add(new Plot.Band(
+                        shown.members().get(i).name() + ", 5 to 95 %",
+                        looks.get(i),
+                        edge(points, torques, Band::low),
+                        edge(points, torques, Band::high)));
+            }
+        }
+        return bands;
+    }
+
+    private static List<Plot.Spot> edge(List<ProfilePoint> points, List<Band> torques, ToDoubleFunction<Band> which) {
+        List<Plot.Spot> edge = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            edge.add(new Plot.Spot(points.get(i).levelMm(), which.applyAsDouble(torques.get(i))));
+        }
+        return edge;
     }
 
     private static Band torque(ProfilePoint point, TwistingSpread twisting) {

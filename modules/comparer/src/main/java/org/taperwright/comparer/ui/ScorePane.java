@@ -17,6 +17,7 @@ import javax.swing.JSplitPane;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
+import org.taperwright.mechanics.comparison.score.LogRatios;
 import org.taperwright.mechanics.comparison.score.Purpose;
 import org.taperwright.mechanics.comparison.score.ScoreBoard;
 import org.taperwright.mechanics.comparison.score.Weights;
@@ -39,6 +40,7 @@ final class ScorePane extends JPanel {
     private final ScoreTable table = new ScoreTable();
     private final Prose words = new Prose("", Ink::text, false);
     private transient Optional<Comparison> comparison = Optional.empty();
+    private transient Optional<LogRatios> ratios = Optional.empty();
     private transient List<String> names = List.of();
     private transient Weights weights = Weights.NONE;
 
@@ -123,8 +125,10 @@ final class ScorePane extends JPanel {
             return;
         }
         Comparison scored = comparison.get();
+        LogRatios sampled = ratios.filter(known -> known.comparison() == scored).orElseGet(() -> new LogRatios(scored));
+        ratios = Optional.of(sampled);
         Weights by = weights;
-        desk.compute(this, "Score", progress -> ScoreBoard.of(scored, by), outcome -> {
+        desk.compute(this, "Score", progress -> ScoreBoard.of(sampled, by), outcome -> {
             if (outcome instanceof Outcome.Current<ScoreBoard> current && by.equals(weights)) {
                 table.show(current.value(), names);
                 words.setText(ScoreWords.of(current.value(), names));

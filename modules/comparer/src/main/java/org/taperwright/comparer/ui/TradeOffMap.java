@@ -26,7 +26,7 @@ import org.taperwright.workbench.ui.Spacing;
 
 /**
  * The map of two metrics against each other, both as ratios to the datum on logarithmic axes, with lines over the 5 to 95 %
- * bands of both, catalogue entries pale behind. A design that surely no other dominates has a filled marker within a ring, one
+ * bands of both or the ellipse that holds 90 % of both together, catalogue entries pale behind. A design that surely no other dominates has a filled marker within a ring, one
  * that possibly none does a hollow marker within a dashed ring, both with the words beside; the others are hollow. Drag to move,
  * wheel or + and - to magnify, 0 to see everything; click or Enter opens a design.
  */
@@ -43,6 +43,7 @@ final class TradeOffMap extends Drawing {
     private transient MapView view = MapView.WHOLE;
     private transient List<Cloud.Entry> cloud = List.of();
     private transient List<Point2D> cloudRatios = List.of();
+    private int cloudLeft;
     private transient List<Point2D> path = List.of();
     private transient SeriesLook pathLook = new SeriesLook(0);
     private transient Consumer<ThingId> open = id -> {};
@@ -93,6 +94,7 @@ final class TradeOffMap extends Drawing {
         }
         cloud = List.copyOf(entries);
         cloudRatios = List.copyOf(ratios);
+        cloudLeft = newCloud.left();
         repaint();
     }
 
@@ -240,13 +242,34 @@ final class TradeOffMap extends Drawing {
                 remark,
                 (float) frame.area().getMaxX() - metrics.stringWidth(remark),
                 (float) frame.area().getY() - 3);
-        if (!cloud.isEmpty()) {
+        if (!cloud.isEmpty() || cloudLeft > 0) {
             g.setColor(Ink.quiet());
             g.drawString(
-                    "pale: " + cloud.size() + " catalogue entries",
+                    cloudWords(),
                     (float) frame.area().getX(),
                     (float) frame.area().getY() - 3);
         }
+    }
+
+    /** The designs shown. */
+    List<MapPoint> points() {
+        return points;
+    }
+
+    /** Where a catalogue entry stands: its ratios across and up; nothing for one that does not. */
+    Optional<Point2D> cloudPlace(ThingId id) {
+        for (int i = 0; i < cloud.size(); i++) {
+            if (cloud.get(i).id().equals(id)) {
+                return Optional.of(cloudRatios.get(i));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** How many catalogue entries stand behind, and how many are still being computed. */
+    String cloudWords() {
+        String entries = cloud.size() == 1 ? " catalogue entry" : " catalogue entries";
+        return "pale: " + cloud.size() + entries + (cloudLeft > 0 ? ", " + cloudLeft + " to come" : "");
     }
 
     private Optional<MapPoint> pointAt(Point place) {
@@ -287,7 +310,8 @@ final class TradeOffMap extends Drawing {
         return pointAt(event.getPoint())
                 .map(this::reading)
                 .or(() -> entryAt(event.getPoint()).map(entry -> entry.name() + " (catalogue)"))
-                .orElse("Lines: 5 to 95 % of the ratios. Filled and ringed: surely undominated; dashed ring: possibly. "
-                        + "Drag to move, wheel to magnify.");
+                .orElse(
+                        "Lines: 5 to 95 % of each ratio; ellipses: 90 % of both together. Filled and ringed: surely undominated; dashed ring: possibly. "
+                                + "Drag to move, wheel to magnify.");
     }
 }

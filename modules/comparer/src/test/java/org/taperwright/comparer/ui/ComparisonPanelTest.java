@@ -234,7 +234,8 @@ class ComparisonPanelTest {
                         .map(m -> new org.taperwright.workbench.ui.SeriesLook(0))
                         .toList(),
                 MapAxes.USUAL,
-                compared.comparison().map(table -> table.tradeOff()));
+                compared.comparison().map(table -> table.tradeOff()),
+                List.of());
 
         assertThat(points).hasSize(3);
         assertThat(points.get(0).across().value()).isEqualTo(1);
@@ -259,10 +260,10 @@ class ComparisonPanelTest {
     }
 
     @Test
-    void bending_curves_and_torques_along_the_blade_show_their_bands() {
+    void bending_curves_and_torques_along_the_blade_show_their_bands() throws InterruptedException {
         assertThat(plot("comparison.bending").bands()).hasSize(3);
         assertThat(plot("comparison.profiles").bands()).isEmpty();
-        choosePlasticTorque();
+        perform(this::choosePlasticTorque);
         Plot torque = plot("comparison.profiles");
         assertThat(torque.bands()).hasSize(3);
         assertThat(torque.bands().get(0).upper().get(0).y())

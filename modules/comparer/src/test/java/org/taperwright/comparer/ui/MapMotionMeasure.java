@@ -55,12 +55,13 @@ final class MapMotionMeasure {
                     new Reading(y, Optional.of(new Band(0.8 * y, 1.2 * y))),
                     OptionalDouble.empty(),
                     i == 0,
+                    Optional.empty(),
                     Optional.empty()));
         }
         TradeOffMap map = new TradeOffMap();
         map.setSize(900, 700);
         map.show(points, MapAxes.USUAL);
-        map.showCloud(new Cloud(entries), 1, 1);
+        map.showCloud(new Cloud(entries, 0), 1, 1);
         BufferedImage screen = new BufferedImage((int) (900 * scale), (int) (700 * scale), BufferedImage.TYPE_INT_RGB);
         double[] milliseconds = new double[FRAMES];
         for (int frame = 0; frame < FRAMES; frame++) {

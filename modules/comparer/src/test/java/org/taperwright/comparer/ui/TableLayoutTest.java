@@ -5,14 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.taperwright.library.history.Change;
+import org.taperwright.library.store.SavedComparison;
 import org.taperwright.mechanics.comparison.ComparisonRow;
+import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.workbench.ui.Shots;
 import org.taperwright.workbench.ui.XyPlot;
 
 class TableLayoutTest {
@@ -99,6 +105,50 @@ class TableLayoutTest {
         press("ENTER");
         assertThat(open.find("comparison.profiles", XyPlot.class).plot().y().title())
                 .startsWith("Torsional stiffness");
+    }
+
+    @Test
+    void rows_keep_their_heights_when_the_theme_changes() throws InterruptedException {
+        List<Integer> before = heights();
+        assertThat(before.stream().distinct()).hasSizeGreaterThan(1);
+        open.perform(() -> {
+            Shots.theme(true);
+            SwingUtilities.updateComponentTreeUI(open.panel());
+        });
+        assertThat(heights()).isEqualTo(before);
+    }
+
+    /** A design or instrument chosen elsewhere is none of its business; another comparison is. */
+    @Test
+    void only_the_selection_of_another_comparison_shows_anything_anew() throws InterruptedException {
+        AtomicInteger told = new AtomicInteger();
+        open.model().addTableModelListener(event -> told.incrementAndGet());
+        open.perform(() -> open.desk().select(SampleDesigns.EXTRA));
+        assertThat(told).hasValue(0);
+
+        ThingId other = new ThingId("other");
+        open.perform(() -> {
+            open.desk()
+                    .edit(
+                            "Another",
+                            List.of(new Change.Put(
+                                    other,
+                                    new SavedComparison(
+                                            "Two",
+                                            List.of(SampleDesigns.NITI, SampleDesigns.EXTRA),
+                                            SampleDesigns.NITI,
+                                            ""))));
+            open.desk().select(other);
+        });
+        assertThat(table.getColumnName(1)).isEqualTo("Marsh superelastic square");
+    }
+
+    private List<Integer> heights() {
+        List<Integer> heights = new ArrayList<>();
+        for (int row = 0; row < table.getRowCount(); row++) {
+            heights.add(table.getRowHeight(row));
+        }
+        return heights;
     }
 
     private void select(String label) throws InterruptedException {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.assessment.BenchBands;
 import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.StandardLimit;
 import org.taperwright.mechanics.bench.TwistingResult;

@@ -8,6 +8,7 @@ import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
+import org.taperwright.mechanics.assessment.BenchBands;
 import org.taperwright.mechanics.comparison.Metrics;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;

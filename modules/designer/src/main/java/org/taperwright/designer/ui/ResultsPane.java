@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.assessment.BenchBands;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.workbench.api.Desk;

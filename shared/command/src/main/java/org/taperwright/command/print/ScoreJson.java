@@ -33,6 +33,15 @@ final class ScoreJson {
         out.name("contributions").beginObject(false);
         score.contributions().forEach(each -> out.name(each.metric().id()).number(each.value()));
         out.endObject();
+        out.name("contributionBands").beginObject(false);
+        score.contributions()
+                .forEach(each -> each.band()
+                        .ifPresent(band -> out.name(each.metric().id())
+                                .beginList(true)
+                                .number(band.low())
+                                .number(band.high())
+                                .endList()));
+        out.endObject();
         score.total().ifPresent(total -> out.name("total").number(total));
         score.meanRatio().ifPresent(ratio -> out.name("meanRatio").number(ratio));
         score.meanRatioBand()

@@ -1,6 +1,7 @@
 package org.taperwright.mechanics.comparison;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
@@ -54,6 +55,11 @@ public interface Metric {
     /** The value alone, for where its band is not shown: nothing is sampled. */
     default double value(Assessment assessment) {
         return read(assessment).value();
+    }
+
+    /** The value alone of a design of which little else is wanted: as {@link #value} of its assessment, for less. */
+    default OptionalDouble glance(Glance at) {
+        return at.assessment().map(known -> OptionalDouble.of(value(known))).orElseGet(OptionalDouble::empty);
     }
 
     /** Which way a metric is wanted. */

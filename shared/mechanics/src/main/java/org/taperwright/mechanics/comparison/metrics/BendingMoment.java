@@ -1,6 +1,8 @@
 package org.taperwright.mechanics.comparison.metrics;
 
+import java.util.OptionalDouble;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.comparison.Glance;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.quantity.Standing;
@@ -31,5 +33,10 @@ public final class BendingMoment extends SampledMetric {
     @Override
     public double value(Assessment assessment) {
         return assessment.bending().momentNmm();
+    }
+
+    @Override
+    public OptionalDouble glance(Glance at) {
+        return OptionalDouble.of(at.bendingMomentNmm());
     }
 }

@@ -1,8 +1,10 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.DeclaredMetric;
+import org.taperwright.mechanics.comparison.Glance;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.Saying;
 import org.taperwright.mechanics.quantity.Reading;
@@ -32,5 +34,10 @@ public final class ChipSpace extends DeclaredMetric {
     @Override
     public Reading read(Assessment assessment) {
         return Reading.of(100 * assessment.cutting().chipSpaceShare());
+    }
+
+    @Override
+    public OptionalDouble glance(Glance at) {
+        return OptionalDouble.of(100 * at.cutting().chipSpaceShare());
     }
 }

@@ -1,7 +1,9 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.comparison.Glance;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.comparison.Saying;
@@ -45,5 +47,11 @@ public final class CuttingEfficiency extends SampledMetric {
     public double value(Assessment assessment) {
         return CuttingTest.run(assessment.cutting(), assessment.design().motion())
                 .perSecondMm3();
+    }
+
+    @Override
+    public OptionalDouble glance(Glance at) {
+        return OptionalDouble.of(
+                CuttingTest.run(at.cutting(), at.design().motion()).perSecondMm3());
     }
 }

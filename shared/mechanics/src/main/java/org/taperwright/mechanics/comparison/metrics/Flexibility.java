@@ -1,7 +1,9 @@
 package org.taperwright.mechanics.comparison.metrics;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.taperwright.mechanics.assessment.Assessment;
+import org.taperwright.mechanics.comparison.Glance;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.comparison.Saying;
@@ -39,5 +41,10 @@ public final class Flexibility extends SampledMetric {
     @Override
     public double value(Assessment assessment) {
         return 1 / assessment.bending().momentNmm();
+    }
+
+    @Override
+    public OptionalDouble glance(Glance at) {
+        return OptionalDouble.of(1 / at.bendingMomentNmm());
     }
 }

@@ -1,7 +1,9 @@
 package org.taperwright.mechanics.comparison.metrics;
 
+import java.util.OptionalDouble;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.DeclaredMetric;
+import org.taperwright.mechanics.comparison.Glance;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Standing;
@@ -29,5 +31,10 @@ public final class Rake extends DeclaredMetric {
     @Override
     public Reading read(Assessment assessment) {
         return Reading.of(assessment.cutting().rakeDeg());
+    }
+
+    @Override
+    public OptionalDouble glance(Glance at) {
+        return OptionalDouble.of(at.cutting().rakeDeg());
     }
 }

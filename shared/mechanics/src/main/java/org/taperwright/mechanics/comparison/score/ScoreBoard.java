@@ -3,6 +3,7 @@ package org.taperwright.mechanics.comparison.score;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.taperwright.mechanics.comparison.Comparison;
 import org.taperwright.mechanics.comparison.ComparisonRow;
@@ -25,13 +26,19 @@ public record ScoreBoard(Weights weights, List<Score> scores, List<String> idle)
 
     /** Scores a comparison. */
     public static ScoreBoard of(Comparison comparison, Weights weights) {
+        return of(new LogRatios(comparison), weights);
+    }
+
+    /** Scores a comparison whose ratios have been sampled before, as far as other weights asked for them. */
+    public static ScoreBoard of(LogRatios ratios, Weights weights) {
+        Comparison comparison = ratios.comparison();
         List<ComparisonRow> counting = comparison.rows().stream()
                 .filter(row -> canCount(row.metric()) && weights.of(row.metric().id()) > 0)
                 .toList();
         List<String> idle = new ArrayList<>(weights.byMetric().keySet());
         counting.forEach(row -> idle.remove(row.metric().id()));
         List<Score> scores = IntStream.range(0, comparison.columns().size())
-                .mapToObj(column -> score(comparison, counting, weights, column))
+                .mapToObj(column -> score(ratios, counting, weights, column))
                 .toList();
         return new ScoreBoard(weights, scores, idle);
     }
@@ -41,7 +48,7 @@ public record ScoreBoard(Weights weights, List<Score> scores, List<String> idle)
         return metric.direction() != Metric.Direction.NEITHER;
     }
 
-    private static Score score(Comparison comparison, List<ComparisonRow> counting, Weights weights, int column) {
+    private static Score score(LogRatios ratios, List<ComparisonRow> counting, Weights weights, int column) {
         List<Contribution> contributions = new ArrayList<>();
         List<Metric> lacking = new ArrayList<>();
         Sampled sum = Sampled.known(0);
@@ -49,25 +56,16 @@ public record ScoreBoard(Weights weights, List<Score> scores, List<String> idle)
             Metric metric = row.metric();
             double ratio = row.cells().get(column).ratio().orElse(0);
             if (ratio > 0) {
-                Contribution given = new Contribution(metric, weights.of(metric.id()), Math.log(ratio));
-                contributions.add(given);
-                sum = sum.with(sampled(comparison, given, column), Double::sum);
+                double weight = weights.of(metric.id());
+                double perLog = new Contribution(metric, weight, 1, Optional.empty()).value();
+                Sampled sampled = ratios.of(metric, column).map(log -> perLog * log);
+                contributions.add(new Contribution(metric, weight, Math.log(ratio), sampled.band()));
+                sum = sum.with(sampled, Double::sum);
             } else {
                 lacking.add(metric);
             }
         }
         return new Score(contributions, lacking, sum.band());
-    }
-
-    private static Sampled sampled(Comparison comparison, Contribution given, int column) {
-        Metric metric = given.metric();
-        double perLog = new Contribution(metric, given.weight(), 1).value();
-        if (column == comparison.datum()) {
-            return Sampled.known(0);
-        }
-        return metric.sampled(comparison.columns().get(column))
-                .over(metric.sampled(comparison.columns().get(comparison.datum())))
-                .map(ratio -> perLog * Math.log(ratio));
     }
 
     /** The columns that have a total, the highest first; equal ones in the comparison's order. */

@@ -115,7 +115,7 @@ class OrderMarginTest {
             for (int k = 0; k < weights.length; k++) {
                 Metric metric = METRICS.get(k);
                 double sign = metric.direction() == Metric.Direction.LESS ? -1 : 1;
-                contributions.add(new Contribution(metric, weights[k], sign * design[k]));
+                contributions.add(new Contribution(metric, weights[k], sign * design[k], Optional.empty()));
             }
             scores.add(new Score(contributions, List.of(), Optional.empty()));
         }
