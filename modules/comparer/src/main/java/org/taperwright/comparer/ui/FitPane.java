@@ -15,7 +15,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.assessment.Assessment;
-import org.taperwright.mechanics.measured.AlloyConstant;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.measured.AlloyFits;
 import org.taperwright.mechanics.measured.FitResult;
 import org.taperwright.mechanics.measured.MeasuredCurve;
@@ -90,7 +90,7 @@ final class FitPane extends JPanel {
         FormPane form = new FormPane("comparison.fit.constants");
         assessment().ifPresent(known -> {
             form.heading(known.alloy().label());
-            for (AlloyConstant constant : AlloyConstant.of(known.alloy())) {
+            for (AlloyConstant constant : AlloyConstant.uncertain(known.alloy())) {
                 String unit = constant.unit().isEmpty() ? "" : " " + constant.unit();
                 JCheckBox box = new JCheckBox(constant.label());
                 box.setName("comparison.fit." + constant.name());

@@ -40,24 +40,6 @@ public record Alloy(
         constants = java.util.Collections.unmodifiableMap(new TreeMap<>(constants));
     }
 
-    /** The same alloy with another modulus, another yield and other constants of its law. */
-    Alloy with(double otherYoungMpa, double otherYieldMpa, Map<String, Reading> otherConstants) {
-        return new Alloy(
-                id,
-                label,
-                otherYoungMpa,
-                youngBand,
-                poisson,
-                otherYieldMpa,
-                yieldBand,
-                ultimateMpa,
-                law,
-                otherConstants,
-                superelastic,
-                source,
-                validity);
-    }
-
     /** A constant of the law. */
     public double constant(String name) {
         Reading constant = constants.get(name);

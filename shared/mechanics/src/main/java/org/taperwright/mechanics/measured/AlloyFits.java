@@ -7,6 +7,7 @@ import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.exception.TooManyIterationsException;
 import org.apache.commons.math3.linear.SingularMatrixException;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.bench.Unsolved;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.quantity.Band;
@@ -33,7 +34,7 @@ public final class AlloyFits {
             Design design, Alloy alloy, List<String> chosen, List<MeasuredCurve> curves, Progress progress) {
         List<AlloyConstant> constants = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
-        List<AlloyConstant> known = AlloyConstant.of(alloy);
+        List<AlloyConstant> known = AlloyConstant.uncertain(alloy);
         for (String name : chosen) {
             known.stream()
                     .filter(constant -> constant.name().equals(name))
