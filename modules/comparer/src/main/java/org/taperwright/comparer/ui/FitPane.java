@@ -20,13 +20,14 @@ import javax.swing.JTextField;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.ThingId;
-import org.taperwright.mechanics.measured.AlloyConstant;
 import org.taperwright.mechanics.measured.AlloyFit;
 import org.taperwright.mechanics.measured.AlloyFits;
+import org.taperwright.mechanics.measured.FitConstants;
 import org.taperwright.mechanics.measured.FitResult;
 import org.taperwright.mechanics.measured.Measured;
 import org.taperwright.mechanics.measured.OwnAlloy;
@@ -124,9 +125,9 @@ final class FitPane extends JPanel {
         FormPane form = new FormPane("comparison.fit.constants");
         assessment().ifPresent(known -> {
             form.heading("By curves: " + known.alloy().label());
-            AlloyConstant.of(known.alloy()).forEach(constant -> form.wide(box(constant)));
+            FitConstants.ofCurves(known.alloy()).forEach(constant -> form.wide(box(constant)));
             form.heading("By turns to fracture");
-            AlloyConstant.ofLife(known.alloy()).forEach(constant -> form.wide(box(constant)));
+            FitConstants.ofLife(known.alloy()).forEach(constant -> form.wide(box(constant)));
         });
         forget();
         constants.add(form, BorderLayout.CENTER);

@@ -8,11 +8,12 @@ import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
-import org.taperwright.mechanics.measured.AlloyConstant;
 import org.taperwright.mechanics.measured.FitAccount;
+import org.taperwright.mechanics.measured.FitConstants;
 import org.taperwright.mechanics.measured.OwnAlloy;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.quantity.Shown;
@@ -27,7 +28,7 @@ final class AlloyWords {
         List<String> lines = new ArrayList<>();
         lines.add("Of the kind of " + kin(alloy).label() + ", whose laws it follows");
         for (Map.Entry<String, Reading> each : alloy.constants().entrySet()) {
-            AlloyConstant known = AlloyConstant.described(kin(alloy), each.getKey());
+            AlloyConstant known = FitConstants.described(kin(alloy), each.getKey());
             String unit = known.unit().isEmpty() ? "" : " " + known.unit();
             String band =
                     each.getValue().band().map(b -> " (" + Shown.band(b) + ")").orElse("");
@@ -46,7 +47,7 @@ final class AlloyWords {
         List<String> lines = new ArrayList<>();
         lines.add("Fitted on " + fit.day() + " to measurements of " + fit.design());
         for (FitAccount.Constant each : fit.constants()) {
-            lines.add(AlloyConstant.described(kin(alloy), each.name()).label() + ": from " + Shown.number(each.before())
+            lines.add(FitConstants.described(kin(alloy), each.name()).label() + ": from " + Shown.number(each.before())
                     + " to " + Shown.number(each.value())
                     + (each.atEdge()
                             ? ", held at the edge of its band: the measurements would have it beyond"
@@ -84,7 +85,7 @@ final class AlloyWords {
     }
 
     private static String label(OwnAlloy alloy, FitAccount fit, int place) {
-        return AlloyConstant.described(kin(alloy), fit.constants().get(place).name())
+        return FitConstants.described(kin(alloy), fit.constants().get(place).name())
                 .label();
     }
 

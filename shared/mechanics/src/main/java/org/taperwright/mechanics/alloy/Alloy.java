@@ -47,7 +47,7 @@ public record Alloy(
     }
 
     /** One that is its own kin. */
-    Alloy(
+    public Alloy(
             String id,
             String label,
             double youngMpa,
@@ -79,24 +79,24 @@ public record Alloy(
                 Map.of());
     }
 
-    /** The same alloy with another modulus, another yield and other constants of its law. */
-    Alloy with(double otherYoungMpa, double otherYieldMpa, Map<String, Reading> otherConstants) {
+    /** The same alloy with other constants of its strain-life law. */
+    public Alloy withLife(Map<String, Reading> otherLife) {
         return new Alloy(
                 id,
                 label,
-                otherYoungMpa,
+                youngMpa,
                 youngBand,
                 poisson,
-                otherYieldMpa,
+                yieldMpa,
                 yieldBand,
                 ultimateMpa,
                 law,
-                otherConstants,
+                constants,
                 superelastic,
                 source,
                 validity,
                 kin,
-                life);
+                otherLife);
     }
 
     /** A constant of the law. */

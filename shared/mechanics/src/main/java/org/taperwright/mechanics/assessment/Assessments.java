@@ -15,6 +15,7 @@ import org.taperwright.mechanics.design.DesignChecks;
 import org.taperwright.mechanics.design.SectionStation;
 import org.taperwright.mechanics.fatigue.Fatigue;
 import org.taperwright.mechanics.fatigue.Tube;
+import org.taperwright.mechanics.properties.BladeProfile;
 import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.properties.Profiles;
 import org.taperwright.mechanics.properties.SectionAnalysis;
@@ -80,12 +81,14 @@ public final class Assessments {
         BendingResult bending = BendingTest.run(design, alloy, sections);
         StrainRemark.on(bending, alloy).ifPresent(remarks::add);
         ClampRemark.on(design, alloy, sections).ifPresent(remarks::add);
+        BladeProfile profile = Profiles.of(design, alloy, sections);
+        HelixRemark.on(design, profile).ifPresent(remarks::add);
         Assessment assessment = new Assessment(
                 design,
                 alloy,
                 remarks,
                 stations,
-                Profiles.of(design, alloy, sections),
+                profile,
                 bending,
                 TwistingTest.run(design, alloy, sections),
                 CuttingGeometries.of(design, sections),

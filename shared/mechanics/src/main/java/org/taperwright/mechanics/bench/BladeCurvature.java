@@ -12,12 +12,11 @@ import org.taperwright.mechanics.bench.response.Responses;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.SectionStation;
 import org.taperwright.mechanics.properties.BladeSections;
-import org.taperwright.mechanics.properties.BladeStiffness;
 
 /**
  * Curvature along an instrument by the moment-curvature of its sections: {@code kappa = k(M / d^3) / d}. Between two
  * stations the curves of a few blended sections are blended again, in between, by level. The turning of the flutes makes
- * every curvature greater by one over the elastic factor of {@link BladeStiffness}: exact in the elastic range, an
+ * every curvature greater by one over the elastic factor of {@link ShaftedBlade}: exact in the elastic range, an
  * assumption beyond it. Strains are those of a straight bar under the same moment times the factor on the peak von Mises
  * stress, on the same terms; that factor is not yet confirmed by a solid model.
  */
@@ -48,13 +47,11 @@ final class BladeCurvature implements CurvatureLaw {
     static BladeCurvature of(RodGrid grid, Design design, Alloy alloy, BladeSections sections) {
         StressCurve curve = alloy.tension();
         BladeCurvature blade = of(grid, design, curve, level -> Responses.bending(sections.outlineAt(level), curve));
-        BladeStiffness stiffness = new BladeStiffness(design, sections, alloy.poisson());
+        ShaftedBlade shafted = ShaftedBlade.of(design, alloy, sections);
         for (int node = 0; node < grid.nodes(); node++) {
             double level = grid.levelMm(node);
-            if (level <= design.workingPartMm()) {
-                blade.turned[node] = 1 / stiffness.bendingFactor(level);
-                blade.peak[node] = stiffness.peakStress(level).bending();
-            }
+            blade.turned[node] = 1 / shafted.bendingFactor(level);
+            blade.peak[node] = shafted.peakStress(level).bending();
         }
         return blade;
     }

@@ -9,12 +9,11 @@ import org.taperwright.mechanics.alloy.StressCurve;
 import org.taperwright.mechanics.bench.response.TorqueTwist;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.properties.BladeSections;
-import org.taperwright.mechanics.properties.BladeStiffness;
 import org.taperwright.mechanics.properties.SectionProperties;
 
 /**
  * The torque-twist of each level of an instrument between two levels, on the nodes of a {@link RodGrid}. The turning of the
- * flutes makes every twist less by the elastic factor of {@link BladeStiffness}: exact in the elastic range, an assumption
+ * flutes makes every twist less by the elastic factor of {@link ShaftedBlade}: exact in the elastic range, an assumption
  * beyond it. The peak shear in the elastic range is less or more by the factor on the peak stress, which is not yet
  * confirmed by a solid model; the torque at fracture is that of a straight bar.
  */
@@ -41,16 +40,15 @@ final class BladeTwist {
         BladeTwist blade = new BladeTwist(RodGrid.between(design, fromMm, toMm), alloy);
         StressCurve shear = alloy.shear();
         double fracture = alloy.constant(Fracture.SHEAR_STRAIN.name());
-        BladeStiffness stiffness = new BladeStiffness(design, sections, alloy.poisson());
+        ShaftedBlade shafted = ShaftedBlade.of(design, alloy, sections);
         Map<SectionProperties, TorqueTwist> known = new HashMap<>();
         for (int node = 0; node < blade.nodes(); node++) {
             double level = blade.levelMm(node);
-            SectionProperties here = level > design.workingPartMm() ? RoundShaft.SECTION : sections.at(level);
-            blade.diameterMm[node] = design.diameterMm(level);
+            SectionProperties here = shafted.section(level);
+            blade.diameterMm[node] = shafted.diameterMm(level);
             blade.section[node] = here;
-            boolean turns = level <= design.workingPartMm();
-            blade.turned[node] = turns ? 1 / stiffness.torsionFactor(level) : 1;
-            blade.peak[node] = turns ? stiffness.peakStress(level).torsion() : 1;
+            blade.turned[node] = 1 / shafted.torsionFactor(level);
+            blade.peak[node] = shafted.peakStress(level).torsion();
             blade.response[node] = known.computeIfAbsent(here, key -> TorqueTwist.of(key, shear, fracture));
         }
         return blade;

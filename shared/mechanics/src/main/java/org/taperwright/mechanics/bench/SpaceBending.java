@@ -1,13 +1,11 @@
 package org.taperwright.mechanics.bench;
 
-import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.properties.BladeSections;
-import org.taperwright.mechanics.properties.BladeStiffness;
 import org.taperwright.mechanics.properties.SectionProperties;
 
 /**
@@ -47,22 +45,20 @@ public record SpaceBending(double forceN, double armMm, double asideMm, double e
      */
     public static SpaceBending of(
             Design design, Alloy alloy, BladeSections sections, double orientation, double chordDeg) {
-        BladeStiffness blade = new BladeStiffness(design, sections, alloy.poisson());
-        return bent(design, alloy, sections, blade::bendingFactor, blade::torsionFactor, orientation, chordDeg);
+        return bent(design, alloy, sections, ShaftedBlade.of(design, alloy, sections), orientation, chordDeg);
     }
 
     /** The same of a rod with the stiffness of straight bars, for comparison with other rods. */
     public static SpaceBending ofStraightBars(
             Design design, Alloy alloy, BladeSections sections, double orientation, double chordDeg) {
-        return bent(design, alloy, sections, level -> 1, level -> 1, orientation, chordDeg);
+        return bent(design, alloy, sections, ShaftedBlade.ofStraightBars(design, sections), orientation, chordDeg);
     }
 
     private static SpaceBending bent(
             Design design,
             Alloy alloy,
             BladeSections sections,
-            DoubleUnaryOperator bendingFactor,
-            DoubleUnaryOperator torsionFactor,
+            ShaftedBlade shafted,
             double orientation,
             double chordDeg) {
         RodGrid grid = RodGrid.between(design, BendingTest.CLAMP_MM, BendingTest.LOAD_MM, STEP_MM);
@@ -78,13 +74,12 @@ public record SpaceBending(double forceN, double armMm, double asideMm, double e
                 double blend = Math.min(level, design.workingPartMm());
                 turned += 2 * Math.PI * (level - last) * sections.turnsPerMm((Math.min(last, blend) + blend) / 2);
                 last = level;
-                boolean shaft = level > design.workingPartMm();
-                SectionProperties section = shaft ? RoundShaft.SECTION : sections.at(level);
-                double fourth = Math.pow(design.diameterMm(level), 4);
-                double perUnit = 1 / (alloy.youngMpa() * fourth * (shaft ? 1 : bendingFactor.applyAsDouble(level)));
+                SectionProperties section = shafted.section(level);
+                double fourth = Math.pow(shafted.diameterMm(level), 4);
+                double perUnit = 1 / (alloy.youngMpa() * fourth * shafted.bendingFactor(level));
                 soft[node] = perUnit / section.iMin();
                 stiff[node] = perUnit / section.iMax();
-                double shear = alloy.shearModulusMpa() * fourth * (shaft ? 1 : torsionFactor.applyAsDouble(level));
+                double shear = alloy.shearModulusMpa() * fourth * shafted.torsionFactor(level);
                 turning[node] = 1 / (shear * section.torsionConstant());
                 angle[node] = turned + section.angleOfIMin();
             }

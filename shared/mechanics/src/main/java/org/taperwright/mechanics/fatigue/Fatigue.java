@@ -65,14 +65,12 @@ public final class Fatigue {
         double strain = worst.strain();
         StrainLife law = StrainLives.of(alloy);
         Motion motion = design.motion();
-        Sampled cycles = cycles(strain, motion, alloy);
         boolean otherMotion = motion != Motion.ROTATION && !(motion == Motion.RECIPROCATION && alloy.superelastic());
         return new FatigueResult(
                 tube,
                 strain,
                 worst.levelMm(),
-                cycles.value(),
-                cycles.band().orElseThrow(),
+                cycles(strain, motion, alloy),
                 speedRpm,
                 otherMotion || law.extrapolates(strain),
                 law.source());

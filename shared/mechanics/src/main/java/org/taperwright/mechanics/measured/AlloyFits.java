@@ -10,6 +10,7 @@ import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.exception.TooManyIterationsException;
 import org.apache.commons.math3.linear.SingularMatrixException;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.bench.Unsolved;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.work.Fault;
@@ -29,13 +30,13 @@ public final class AlloyFits {
      *
      * @param design a design that {@link org.taperwright.mechanics.properties.BladeSections#faults} finds nothing in
      * @param alloy where to begin
-     * @param chosen names of the constants to fit, see {@link AlloyConstant}
+     * @param chosen names of the constants to fit, see {@link FitConstants}
      * @param measured curves and lives
      */
     public static FitResult of(
             Design design, Alloy alloy, List<String> chosen, List<? extends Measured> measured, Progress progress) {
-        List<AlloyConstant> ofCurves = AlloyConstant.of(alloy);
-        List<AlloyConstant> ofLife = AlloyConstant.ofLife(alloy);
+        List<AlloyConstant> ofCurves = FitConstants.ofCurves(alloy);
+        List<AlloyConstant> ofLife = FitConstants.ofLife(alloy);
         List<AlloyConstant> known =
                 Stream.concat(ofCurves.stream(), ofLife.stream()).toList();
         List<Fault> faults = new ArrayList<>();
@@ -129,7 +130,7 @@ public final class AlloyFits {
         }
         Alloy made = alloy;
         for (FittedConstant each : fitted) {
-            made = each.before().in(made, each.value(), each.band());
+            made = FitConstants.set(made, each.before(), each.value(), each.band());
         }
         String labels = residuals.stream().map(each -> each.measured().label()).collect(Collectors.joining(", "));
         return new AlloyFit(

@@ -12,6 +12,7 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.optim.SimpleVectorValueChecker;
 import org.apache.commons.math3.util.Pair;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 
 /**
  * Least squares within bounds: Levenberg and Marquardt on {@code u} with {@code value = low + (high - low) (1 + sin u) / 2},

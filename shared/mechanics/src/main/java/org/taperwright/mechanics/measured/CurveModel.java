@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.bench.CurvePoint;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.properties.BladeSections;
@@ -36,7 +37,8 @@ final class CurveModel implements FitModel {
         evaluations++;
         Alloy changed = alloy;
         for (int k = 0; k < values.length; k++) {
-            changed = constants.get(k).in(changed, values[k], constants.get(k).band());
+            changed = FitConstants.set(
+                    changed, constants.get(k), values[k], constants.get(k).band());
         }
         List<Residuals> all = new ArrayList<>();
         for (MeasuredCurve curve : curves) {

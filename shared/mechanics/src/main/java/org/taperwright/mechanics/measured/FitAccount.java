@@ -37,7 +37,7 @@ public record FitAccount(
     /**
      * A constant fitted.
      *
-     * @param name its key, see {@link AlloyConstant}
+     * @param name its key, see {@link FitConstants}
      * @param before its value before
      * @param value its value after
      * @param standardError its standard error; zero where it was held

@@ -1,5 +1,6 @@
 package org.taperwright.mechanics.measured;
 
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.quantity.Band;
 
 /**

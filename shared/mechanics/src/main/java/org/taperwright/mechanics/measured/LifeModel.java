@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.fatigue.Fatigue;
 import org.taperwright.mechanics.fatigue.StrainLife;
@@ -69,7 +70,8 @@ final class LifeModel implements FitModel {
         evaluations++;
         Alloy changed = alloy;
         for (int k = 0; k < values.length; k++) {
-            changed = constants.get(k).in(changed, values[k], constants.get(k).band());
+            changed = FitConstants.set(
+                    changed, constants.get(k), values[k], constants.get(k).band());
         }
         List<Residuals> all = new ArrayList<>();
         for (Used each : used) {

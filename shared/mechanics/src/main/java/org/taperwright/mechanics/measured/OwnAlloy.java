@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.alloy.LawConstant;
 import org.taperwright.mechanics.alloy.StressLaws;

@@ -25,7 +25,7 @@ public final class SectionAnalysis {
 
     private static final double THINNEST = 0.004;
     /** Pieces up to which an outline is worked on as it is; of more, the heap and the torsion are those of a plainer one. */
-    private static final int MOST_PIECES = 300;
+    private static final int MOST_PIECES = 400;
     /** Pieces of the outline whose re-entrant corners are filleted: of dozens of notches the deepest tell the peak. */
     private static final int MOST_FILLETED = 30;
 

@@ -8,6 +8,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.bench.BenchDesigns;
@@ -127,6 +129,34 @@ class FatigueTest {
                     .isLessThanOrEqualTo(cycles);
             assertThat(turned(tip, 0.04, Tube.tight(66, radius / 1.1, 5), alloy).cycles())
                     .isLessThanOrEqualTo(cycles);
+        }
+    }
+
+    /** The same study: cycles fall with the angle at one radius, and with the radius at one angle. */
+    @Property(tries = 100)
+    void moreAngleAndLessRadiusEachBreakNoLater(
+            @ForAll @DoubleRange(min = 0.06, max = 1.4) double tip,
+            @ForAll @DoubleRange(min = 2, max = 15) double radius,
+            @ForAll @DoubleRange(min = 15, max = 75) double angle) {
+        for (Alloy alloy : Alloys.all()) {
+            double cycles =
+                    turned(tip, 0.04, Tube.tight(angle, radius, 5), alloy).cycles();
+            assertThat(turned(tip, 0.04, Tube.tight(angle * 1.2, radius, 5), alloy)
+                            .cycles())
+                    .isLessThanOrEqualTo(cycles);
+            assertThat(turned(tip, 0.04, Tube.tight(angle, radius / 1.2, 5), alloy)
+                            .cycles())
+                    .isLessThanOrEqualTo(cycles);
+        }
+    }
+
+    /** Walia, Brantley and Gerstein, J Endod 1988, and bench studies since (from memory, medium confidence). */
+    @ParameterizedTest
+    @ValueSource(strings = {"stainless-steel", "carbon-steel"})
+    void steelBreaksSoonerThanNickelTitaniumAtTheSameStrain(String steel) {
+        for (double strain : new double[] {0.01, 0.02, 0.03, 0.04}) {
+            assertThat(StrainLives.of(Alloys.find(steel).orElseThrow()).cycles(strain))
+                    .isLessThan(StrainLives.of(NITI).cycles(strain));
         }
     }
 

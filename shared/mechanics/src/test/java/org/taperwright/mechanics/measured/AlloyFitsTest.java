@@ -14,6 +14,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.alloy.Fracture;
 import org.taperwright.mechanics.bench.BenchDesigns;
@@ -161,11 +162,11 @@ class AlloyFitsTest {
     }
 
     private static Alloy with(Alloy alloy, String name, double value) {
-        AlloyConstant constant = AlloyConstant.of(alloy).stream()
+        AlloyConstant constant = AlloyConstant.all(alloy).stream()
                 .filter(each -> each.name().equals(name))
                 .findFirst()
                 .orElseThrow();
-        return constant.in(alloy, value, new Band(value, value));
+        return FitConstants.set(alloy, constant, value, new Band(value, value));
     }
 
     private static int inside(FittedConstant constant, double truth) {

@@ -12,6 +12,7 @@ import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
 import org.taperwright.mechanics.alloy.Alloy;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.bench.BenchDesigns;
 import org.taperwright.mechanics.bench.CurvePoint;
@@ -192,13 +193,13 @@ class LifeFitsTest {
     }
 
     private static Alloy with(Alloy alloy, String name, double value) {
-        List<AlloyConstant> all = new ArrayList<>(AlloyConstant.of(alloy));
-        all.addAll(AlloyConstant.ofLife(alloy));
+        List<AlloyConstant> all = new ArrayList<>(FitConstants.ofCurves(alloy));
+        all.addAll(FitConstants.ofLife(alloy));
         AlloyConstant constant = all.stream()
                 .filter(each -> each.name().equals(name))
                 .findFirst()
                 .orElseThrow();
-        return constant.in(alloy, value, new Band(value, value));
+        return FitConstants.set(alloy, constant, value, new Band(value, value));
     }
 
     private static int inside(FittedConstant constant, double truth, double reach) {

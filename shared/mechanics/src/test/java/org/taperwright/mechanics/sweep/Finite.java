@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.taperwright.mechanics.uncertainty.Sampled;
 
 /** Looks at every number that records hold, at any depth. */
 final class Finite {
@@ -27,6 +28,8 @@ final class Finite {
             }
         } else if (value instanceof Map<?, ?> map) {
             map.forEach((key, inside) -> check(where + "." + key, inside));
+        } else if (value instanceof Sampled sampled) {
+            check(where, sampled.reading());
         } else if (value instanceof Record composite) {
             for (RecordComponent component : composite.getClass().getRecordComponents()) {
                 check(where + "." + component.getName(), read(composite, component));

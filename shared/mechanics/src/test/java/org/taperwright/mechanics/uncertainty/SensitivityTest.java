@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.taperwright.mechanics.alloy.Alloy;
-import org.taperwright.mechanics.alloy.AlloySpread;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.quantity.Band;
 
@@ -81,13 +81,12 @@ class SensitivityTest {
     @Test
     void anAlloySpreadsAroundItself() {
         for (Alloy alloy : Alloys.all()) {
-            AlloySpread spread = AlloySpread.of(alloy);
-            double[] same = spread.constants().stream()
-                    .mapToDouble(UncertainConstant::value)
-                    .toArray();
-            assertThat(spread.with(same).tension()).isEqualTo(alloy.tension());
-            assertThat(spread.with(same).shear()).isEqualTo(alloy.shear());
-            assertThat(spread.constants())
+            List<UncertainConstant> constants = AlloyConstant.drawn(alloy);
+            double[] same =
+                    constants.stream().mapToDouble(UncertainConstant::value).toArray();
+            assertThat(AlloyConstant.with(alloy, same).tension()).isEqualTo(alloy.tension());
+            assertThat(AlloyConstant.with(alloy, same).shear()).isEqualTo(alloy.shear());
+            assertThat(constants)
                     .extracting(UncertainConstant::name)
                     .doesNotHaveDuplicates()
                     .allMatch(name -> name.startsWith(alloy.id()));

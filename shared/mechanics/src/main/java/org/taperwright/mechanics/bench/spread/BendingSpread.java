@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.taperwright.mechanics.alloy.Alloy;
-import org.taperwright.mechanics.alloy.AlloySpread;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.BendingTest;
 import org.taperwright.mechanics.bench.CurvePoint;
@@ -50,10 +50,11 @@ public record BendingSpread(
     }
 
     private static BendingSpread around(Bent bent, BendingResult result) {
-        AlloySpread spread = AlloySpread.of(bent.alloy());
         BladeSections sections = BladeSections.of(bent.design());
         Sensitivity surface = Sensitivity.of(
-                spread.constants(), numbers(result), values -> test(bent.design(), spread.with(values), sections));
+                AlloyConstant.drawn(bent.alloy()),
+                numbers(result),
+                values -> test(bent.design(), AlloyConstant.with(bent.alloy(), values), sections));
         return new BendingSpread(
                 surface.byRatio(0),
                 surface.byRatio(1),

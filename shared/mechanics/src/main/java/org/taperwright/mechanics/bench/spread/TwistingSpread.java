@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.taperwright.mechanics.alloy.Alloy;
-import org.taperwright.mechanics.alloy.AlloySpread;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.bench.CurvePoint;
 import org.taperwright.mechanics.bench.TwistingResult;
 import org.taperwright.mechanics.bench.TwistingTest;
@@ -53,13 +53,13 @@ public record TwistingSpread(
     }
 
     private static TwistingSpread around(Twisted twisted, TwistingResult result) {
-        AlloySpread spread = AlloySpread.of(twisted.alloy());
         BladeSections sections = BladeSections.of(twisted.design());
         Sensitivity surface = Sensitivity.of(
-                spread.constants(),
+                AlloyConstant.drawn(twisted.alloy()),
                 numbers(result, result),
-                values -> Optional.of(
-                        numbers(TwistingTest.run(twisted.design(), spread.with(values), sections), result)));
+                values -> Optional.of(numbers(
+                        TwistingTest.run(twisted.design(), AlloyConstant.with(twisted.alloy(), values), sections),
+                        result)));
         return new TwistingSpread(
                 surface.byDifference(0),
                 surface.byDifference(1),

@@ -5,7 +5,6 @@ import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.SampledMetric;
 import org.taperwright.mechanics.comparison.Saying;
-import org.taperwright.mechanics.fatigue.Fatigue;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.uncertainty.Sampled;
 
@@ -32,7 +31,7 @@ public final class CyclesToFracture extends SampledMetric {
 
     @Override
     public Sampled sampled(Assessment assessment) {
-        return Fatigue.cycles(assessment.fatigue().strain(), assessment.design().motion(), assessment.alloy());
+        return assessment.fatigue().life();
     }
 
     @Override

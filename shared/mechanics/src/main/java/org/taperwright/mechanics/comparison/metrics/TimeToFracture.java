@@ -3,7 +3,6 @@ package org.taperwright.mechanics.comparison.metrics;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.comparison.MetricGroup;
 import org.taperwright.mechanics.comparison.SampledMetric;
-import org.taperwright.mechanics.fatigue.Fatigue;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.uncertainty.Sampled;
 
@@ -26,8 +25,7 @@ public final class TimeToFracture extends SampledMetric {
     @Override
     public Sampled sampled(Assessment assessment) {
         double seconds = 60 / assessment.fatigue().speedRpm();
-        return Fatigue.cycles(assessment.fatigue().strain(), assessment.design().motion(), assessment.alloy())
-                .map(cycles -> cycles * seconds);
+        return assessment.fatigue().life().map(cycles -> cycles * seconds);
     }
 
     @Override

@@ -79,7 +79,7 @@ public final class HelicalFactors {
     }
 
     /** Whether t is within the range that the factors are computed for. */
-    public boolean covers(double t) {
+    public static boolean covers(double t) {
         return Math.abs(t) <= LIMIT;
     }
 

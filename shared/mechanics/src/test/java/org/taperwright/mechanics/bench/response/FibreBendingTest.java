@@ -4,18 +4,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.taperwright.mechanics.alloy.StressCurve;
 import org.taperwright.mechanics.alloy.StressCurve.Branch;
 import org.taperwright.mechanics.section.Outline;
 import org.taperwright.mechanics.section.OutlineResult;
+import org.taperwright.mechanics.section.Point;
 import org.taperwright.mechanics.section.SectionShape;
 import org.taperwright.mechanics.section.Sections;
+import org.taperwright.mechanics.section.Segment;
 
 /** Sections of unit diameter in bending, against closed forms of the handbooks (Timoshenko; from memory, high confidence). */
 class FibreBendingTest {
     private static final double YOUNG = 200_000;
     private static final double YIELD = 2_000;
+    private static final double WIDTH = 0.9;
+    private static final double HEIGHT = 0.4;
     private static final StressCurve LEVEL =
             StressCurve.symmetric(YOUNG, new Branch(new double[] {YIELD / YOUNG}, new double[] {0}));
     private static final StressCurve LOP = new StressCurve(
@@ -45,6 +52,40 @@ class FibreBendingTest {
         square.bend(0.01);
         assertThat(square.momentAlong()).isCloseTo(YOUNG * 0.01 / 48, within(1e-8));
         assertThat(square.momentAcross()).isCloseTo(0, within(1e-8));
+    }
+
+    /** Between first yield and all plastic, {@code M = M_y (1.5 - 0.5 (kappa_y / kappa)^2)}, {@code M_y = Y b h^2 / 6}. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 1.25, 2, 4})
+    void aRectangleYieldsFromItsFacesInwards(double times) {
+        FibreBending rectangle = FibreBending.of(rectangle(), 0, LEVEL);
+        double first = YIELD * WIDTH * HEIGHT * HEIGHT / 6;
+        rectangle.bend(times * YIELD / YOUNG / (HEIGHT / 2));
+        double expected = first * (1.5 - 0.5 / (times * times));
+        assertThat(rectangle.momentAlong()).isCloseTo(expected, within(1e-5 * expected));
+    }
+
+    /** A turning rectangle bends as its two ways of bending do on the mean: 1/I = (1/I1 + 1/I2) / 2 with bh^3/12, hb^3/12. */
+    @Test
+    void aTurningBladeOfUnequalStiffnessBendsByTheHarmonicMean() {
+        double[] answer = new double[2];
+        Responses.bending(rectangle(), LEVEL).at(10, answer);
+        double across = WIDTH * Math.pow(HEIGHT, 3) / 12;
+        double along = HEIGHT * Math.pow(WIDTH, 3) / 12;
+        double expected = 10 / YOUNG * (1 / across + 1 / along) / 2;
+        assertThat(answer[0]).isCloseTo(expected, within(1e-6 * expected));
+    }
+
+    private static Outline rectangle() {
+        Point[] corners = {
+            new Point(-WIDTH / 2, -HEIGHT / 2),
+            new Point(WIDTH / 2, -HEIGHT / 2),
+            new Point(WIDTH / 2, HEIGHT / 2),
+            new Point(-WIDTH / 2, HEIGHT / 2)
+        };
+        return new Outline(IntStream.range(0, 4)
+                .<Segment>mapToObj(i -> new Segment.Line(corners[i], corners[(i + 1) % 4]))
+                .toList());
     }
 
     /** A flat square of an alloy twice as strong in compression: the side in tension takes two thirds of the height. */

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.taperwright.mechanics.alloy.Alloy;
-import org.taperwright.mechanics.alloy.AlloySpread;
+import org.taperwright.mechanics.alloy.AlloyConstant;
 import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.bench.BenchDesigns;
 import org.taperwright.mechanics.bench.BendingResult;
@@ -100,15 +100,14 @@ class BenchSpreadTest {
 
     /** Every sample of a cube, in its order. */
     private static <R> List<R> solved(Alloy alloy, Function<Alloy, R> test) {
-        AlloySpread spread = AlloySpread.of(alloy);
-        List<UncertainConstant> constants = spread.constants();
+        List<UncertainConstant> constants = AlloyConstant.drawn(alloy);
         List<R> results = new ArrayList<>();
         cube(constants).sample(0, shares -> {
             double[] values = new double[shares.length];
             for (int k = 0; k < shares.length; k++) {
                 values[k] = constants.get(k).at(shares[k]);
             }
-            results.add(test.apply(spread.with(values)));
+            results.add(test.apply(AlloyConstant.with(alloy, values)));
             return 0;
         });
         return results;
