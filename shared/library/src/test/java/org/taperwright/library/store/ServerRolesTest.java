@@ -121,9 +121,108 @@ class ServerRolesTest {
     }
 
     @Test
-    void onlyTheOwnerGivesRights() {
+    void onlyTheOwnerGivesAndTakesRights() {
         grant(Access.EDITOR);
         assertThat(ServerRoles.grant(member, TestServer.password(), member.user(), Access.EDITOR))
+                .hasValueSatisfying(fault -> assertThat(fault.sentence())
+                        .isEqualTo("user: does not own the library; expected the one who made it to give rights"));
+        assertThat(ServerRoles.revoke(member, TestServer.password(), member.user()))
                 .hasValueSatisfying(fault -> assertThat(fault.what()).isEqualTo("does not own the library"));
+    }
+
+    private Optional<Member.Rights> rights() {
+        Members members = ServerRoles.members(owner, TestServer.password());
+        return ((Members.Listed) members)
+                .members().stream()
+                        .filter(each -> each.user().equals(member.user()))
+                        .map(Member::rights)
+                        .findFirst();
+    }
+
+    @Test
+    void everyUserIsListedWithItsRights() {
+        assertThat(rights()).contains(Member.Rights.NONE);
+        grant(Access.READER);
+        assertThat(rights()).contains(Member.Rights.READER);
+        grant(Access.EDITOR);
+        assertThat(rights()).contains(Member.Rights.EDITOR);
+        Members.Listed asked = (Members.Listed) ServerRoles.members(owner, TestServer.password());
+        assertThat(asked.mayGive()).isTrue();
+        assertThat(asked.members()).first().isEqualTo(new Member(TestServer.OWNER, Member.Rights.OWNER));
+        assertThat(asked.members()).extracting(Member::rights).isSorted();
+    }
+
+    @Test
+    void whoMayReadMayAskWhoElseMayAndIsToldThatGivingIsNotAllowed() {
+        grant(Access.READER);
+        Members.Listed asked = (Members.Listed) ServerRoles.members(member, TestServer.password());
+        assertThat(asked.mayGive()).isFalse();
+        assertThat(asked.members()).contains(new Member(member.user(), Member.Rights.READER));
+    }
+
+    @Test
+    void fromWhomAllIsTakenNothingIsLeftButThePast() {
+        grant(Access.EDITOR);
+        try (LibraryStore store = open(member)) {
+            store.append("Rename", "member", Instant.EPOCH, List.of(draft("Omega", 1)));
+        }
+        assertThat(ServerRoles.revoke(owner, TestServer.password(), member.user()))
+                .isEmpty();
+        assertThat(rights()).contains(Member.Rights.NONE);
+        assertThat(LibraryStore.open(member, TestServer.password(), JsonForms.forStore()))
+                .isInstanceOfSatisfying(
+                        OpenResult.Refused.class,
+                        refused -> assertThat(refused.fault().sentence())
+                                .isEqualTo(
+                                        "user: may not read the library; expected its owner to let you read or edit it"));
+        try (LibraryStore store = open(owner)) {
+            assertThat(store.pastOf(A)).extracting(Revision::who).containsExactly("owner", "member");
+        }
+        TestServer.execute(owner, "drop owned by \"" + member.user().replace("\"", "\"\"") + '"');
+    }
+
+    @Test
+    void theOwnersOwnRightsAreLeftAlone() {
+        assertThat(ServerRoles.grant(owner, TestServer.password(), TestServer.OWNER, Access.READER))
+                .hasValueSatisfying(fault -> assertThat(fault.sentence())
+                        .isEqualTo("user: \"owner\" owns the library and may do everything; expected another user"));
+        assertThat(ServerRoles.revoke(owner, TestServer.password(), TestServer.OWNER))
+                .isPresent();
+        try (LibraryStore store = open(owner)) {
+            assertThat(store.access()).isEqualTo(Access.EDITOR);
+        }
+    }
+
+    @Test
+    void rightsThatComeFromAGroupAreNotTakenInVain() {
+        String group = "group of " + owner.database();
+        TestServer.execute(owner, "create role \"" + group + "\"");
+        TestServer.execute(
+                owner, "grant \"" + group + "\" to \"" + member.user().replace("\"", "\"\"") + '"');
+        TestServer.execute(owner, "grant usage on schema taperwright to \"" + group + '"');
+        TestServer.execute(owner, "grant select on all tables in schema taperwright to \"" + group + '"');
+        assertThat(rights()).contains(Member.Rights.READER);
+        assertThat(ServerRoles.revoke(owner, TestServer.password(), member.user()))
+                .hasValueSatisfying(fault -> assertThat(fault.sentence())
+                        .isEqualTo(
+                                "user: \"" + member.user() + "\" would still be reader by a group that it belongs to;"
+                                        + " expected whoever runs the server to take it out of the group"));
+    }
+
+    @Test
+    void aDatabaseWithoutALibraryAndAServerOutOfReachAreSaid() {
+        ServerSettings empty = TestServer.get().freshDatabase();
+        assertThat(ServerRoles.members(empty, TestServer.password()))
+                .isInstanceOfSatisfying(
+                        Members.Refused.class,
+                        refused -> assertThat(refused.fault().sentence())
+                                .isEqualTo("database: holds no library; expected one"));
+        assertThat(ServerRoles.revoke(empty, TestServer.password(), member.user()))
+                .hasValueSatisfying(fault -> assertThat(fault.what()).isEqualTo("holds no library"));
+        ServerSettings nowhere = new ServerSettings("127.0.0.1", 1, "library", "owner", ServerSettings.Encryption.NONE);
+        assertThat(ServerRoles.members(nowhere, TestServer.password()))
+                .isInstanceOfSatisfying(
+                        Members.Refused.class,
+                        refused -> assertThat(refused.fault().where()).isEqualTo("port"));
     }
 }
