@@ -41,9 +41,10 @@ public interface Desk {
     }
 
     /**
-     * Makes an edit: the snapshot changes at once, listeners are told, and it is stored in the background.
+     * Makes an edit: the snapshot changes at once, listeners are told, and it is stored in the background. Where the library
+     * may only be looked at nothing changes, and the user is told.
      *
-     * @throws IllegalArgumentException if it could not be made; {@link #faults} tells beforehand
+     * @throws IllegalArgumentException if a thing could not be kept; {@link #faults} tells beforehand
      */
     void edit(String name, List<Change> changes);
 

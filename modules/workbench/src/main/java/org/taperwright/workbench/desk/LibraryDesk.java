@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.history.EditHistory;
 import org.taperwright.library.history.PastRevision;
+import org.taperwright.library.store.Access;
 import org.taperwright.library.store.Revision;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
@@ -78,6 +79,10 @@ public final class LibraryDesk implements Desk {
     @Override
     public void edit(String name, List<Change> made) {
         history.edit(name, made);
+        if (history.access() == Access.READER) {
+            // nothing was changed: windows that already show the edit are to show the library again
+            changes.tell(history::snapshot);
+        }
     }
 
     @Override

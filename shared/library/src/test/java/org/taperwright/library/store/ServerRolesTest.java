@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,6 +16,7 @@ import org.taperwright.library.TestServer;
 import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.history.EditHistory;
+import org.taperwright.library.history.StoringEvent;
 import org.taperwright.mechanics.design.ThingId;
 
 class ServerRolesTest {
@@ -82,7 +85,46 @@ class ServerRolesTest {
             assertThat(history.faults(rename))
                     .extracting(fault -> fault.sentence())
                     .containsExactly("library: may only be looked at by you; expected its owner to let you edit it");
-            assertThatThrownBy(() -> history.edit("Rename", rename)).isInstanceOf(IllegalArgumentException.class);
+        }
+    }
+
+    @Test
+    void aReadersEditIsNotMadeAndItIsSaid() {
+        grant(Access.READER);
+        try (EditHistory history = new EditHistory(open(member), "member", Runnable::run, Clock.systemUTC())) {
+            List<StoringEvent> events = new ArrayList<>();
+            history.onStoring(events::add);
+            Snapshot before = history.snapshot();
+            assertThat(history.edit("Rename", List.of(new Change.Put(A, Examples.plainDesign("Omega")))))
+                    .isSameAs(before);
+            assertThat(history.undo()).isSameAs(before);
+            assertThat(events).singleElement().isInstanceOfSatisfying(StoringEvent.Refused.class, refused -> {
+                assertThat(refused.edit()).isEqualTo("Rename");
+                assertThat(refused.fault().sentence())
+                        .isEqualTo("library: may only be looked at by you; expected its owner to let you edit it");
+            });
+        }
+    }
+
+    @Test
+    void rightsTakenAndGivenWhileALibraryIsOpenAreNoticedAndTheEditIsKept() {
+        grant(Access.EDITOR);
+        try (EditHistory history = new EditHistory(open(member), "member", Runnable::run, Clock.systemUTC())) {
+            List<StoringEvent> events = new ArrayList<>();
+            history.onStoring(events::add);
+            grant(Access.READER);
+            history.edit("Rename", List.of(new Change.Put(A, Examples.plainDesign("Omega"))));
+            assertThat(events)
+                    .singleElement()
+                    .isEqualTo(new StoringEvent.Failed(
+                            "the library may not be changed by you: its owner has let you read only", 1));
+            assertThat(history.access()).isEqualTo(Access.READER);
+            history.edit("Rename again", List.of(new Change.Put(A, Examples.plainDesign("Psi"))));
+            assertThat(events).last().isInstanceOf(StoringEvent.Refused.class);
+            grant(Access.EDITOR);
+            assertThat(history.flush(Duration.ofSeconds(20))).isTrue();
+            assertThat(history.access()).isEqualTo(Access.EDITOR);
+            assertThat(history.pastOf(A)).extracting(Revision::edit).containsExactly("Add a", "Rename");
         }
     }
 
