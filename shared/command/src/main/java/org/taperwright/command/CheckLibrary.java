@@ -2,8 +2,12 @@ package org.taperwright.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.taperwright.library.exchange.JsonForms;
+import org.taperwright.library.store.Backup;
+import org.taperwright.library.store.BackupPolicy;
+import org.taperwright.library.store.Backups;
 import org.taperwright.library.store.CheckReport;
 import org.taperwright.library.store.Finding;
 import org.taperwright.library.store.LibraryCheck;
@@ -23,6 +27,8 @@ import picocli.CommandLine.Spec;
             ""
         })
 final class CheckLibrary implements Callable<Integer> {
+    private static final int MOST_BACKUPS = 5;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -44,8 +50,33 @@ final class CheckLibrary implements Callable<Integer> {
                     + finding.fault().sentence());
             out.println("  " + finding.mend());
         }
-        out.println((report.sound() ? "Sound: " : "Not sound: ") + report.things() + " things, " + report.revisions()
-                + " revisions, " + report.findings().size() + " findings.");
+        out.println((report.sound() ? "Sound: " : "Not sound: ") + Counted.of(report.things(), "thing") + ", "
+                + Counted.of(report.revisions(), "revision") + ", "
+                + Counted.of(report.findings().size(), "finding") + ".");
+        if (!report.sound()) {
+            tellBackups(out);
+        }
         return report.sound() ? Main.DONE : Main.BAD_INPUT;
+    }
+
+    /** Where the workbench leaves its backups, and what is there. */
+    private void tellBackups(PrintWriter out) {
+        Path library = file.toAbsolutePath();
+        Path folder = library.resolveSibling("backups");
+        List<Backup> good = new Backups(library, folder, JsonForms.forStore(), BackupPolicy.USUAL).good();
+        if (good.isEmpty()) {
+            out.println("No whole backup of it lies in " + folder + ".");
+            return;
+        }
+        out.println("Whole backups of it, the newest first:");
+        for (Backup backup : good.subList(0, Math.min(MOST_BACKUPS, good.size()))) {
+            out.println("  " + backup.file() + ": " + Counted.of(backup.things(), "thing") + ", "
+                    + Counted.of(backup.revisions(), "revision"));
+        }
+        out.println(
+                "The workbench restores one when it opens this library. By hand: end every program that uses the library,"
+                        + " move it and whatever lies beside it as " + library.getFileName()
+                        + "-… away, and copy a backup to its"
+                        + " place.");
     }
 }

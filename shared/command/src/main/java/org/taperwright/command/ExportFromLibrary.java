@@ -78,7 +78,7 @@ final class ExportFromLibrary implements Callable<Integer> {
             List<ThingId> ids =
                     things.stream().map(words -> named(words, snapshot).id()).toList();
             int count = name.endsWith(".csv") ? table(snapshot, ids) : forms(snapshot, ids);
-            spec.commandLine().getOut().println("Wrote " + count + (count == 1 ? " thing" : " things") + " to " + file);
+            spec.commandLine().getOut().println("Wrote " + Counted.of(count, "thing") + " to " + file);
             return Main.DONE;
         }
     }

@@ -37,14 +37,15 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "import",
         description = {
-            "Takes the things of a file into a library, as one edit: a file in JSON form, or a table (.csv) of instruments "
-                    + "or motors. Says what is new, the same or changed.",
+            "Takes the things of a file into a library, as one edit: a file in JSON form, or a table (.csv, .tsv, .txt) of "
+                    + "instruments or motors. Says what is new, the same or changed.",
             "Ends with 2 when anything was wrong with the file. Rows of a table with faults then stand in the file given "
                     + "with --rejects, and the others are stored; without --rejects nothing is.",
             ""
         })
 final class ImportIntoLibrary implements Callable<Integer> {
     private static final int MOST_TOLD = 50;
+    private static final List<String> TABLES = List.of(".csv", ".tsv", ".txt");
     private static final CsvFormat NO_TABLE = CsvFormat.USUAL;
 
     @Spec
@@ -98,16 +99,21 @@ final class ImportIntoLibrary implements Callable<Integer> {
         if (!Files.isRegularFile(file)) {
             throw BadInput.of(file + ": is no file", "expected a file in JSON form or a table");
         }
-        boolean csv = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
-        if (csv && onlyColumns) {
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        boolean csv = TABLES.stream().anyMatch(name::endsWith);
+        if (!csv && (onlyColumns || rejects.isPresent())) {
+            throw BadInput.of(
+                    file + ": is read as JSON, for which there is no " + (onlyColumns ? "--columns" : "--rejects"),
+                    "expected a table, whose name ends in " + String.join(", ", TABLES));
+        }
+        if (onlyColumns) {
             TablePreview.Shown shown = preview(Known.NOTHING);
             spec.commandLine()
                     .getOut()
                     .print(ColumnMappings.NONE.keeping(shown.mapping()).text());
             return Main.DONE;
         }
-        try (OpenLibrary open =
-                onlyPlan && !Files.exists(library) ? OpenLibrary.nowhere() : OpenLibrary.orNew(library)) {
+        try (OpenLibrary open = OpenLibrary.orNew(library)) {
             return csv ? table(open) : forms(open);
         }
     }
@@ -162,21 +168,30 @@ final class ImportIntoLibrary implements Callable<Integer> {
         }
         if (faulty && rejects.isEmpty()) {
             throw BadInput.of(
-                    plan.bad() + " rows have faults; nothing was stored",
+                    Counted.of(plan.bad(), "row") + " with faults; nothing was stored",
                     "expected a table without, or --rejects FILE to store the others");
         }
         if (!plan.open().isEmpty()) {
             throw BadInput.of(
-                    "the library has " + plan.open().size() + " of the things otherwise; nothing was stored",
+                    "the library has " + Counted.of(plan.open().size(), "thing") + " of these otherwise; nothing was"
+                            + " stored",
                     "expected --changed ours, theirs or both");
         }
         List<Change> changes = changes(plan, bad);
-        open.store(plan.editName(), changes);
+        if (!changes.isEmpty()) {
+            open.store(plan.editName(), changes);
+        }
         bad.put();
-        PrintWriter out = spec.commandLine().getOut();
-        out.println("Stored as one edit: " + plan.editName() + ".");
+        spec.commandLine()
+                .getOut()
+                .println(
+                        changes.isEmpty()
+                                ? "Nothing came in; the library is as it was."
+                                : "Stored as one edit: " + plan.editName() + ".");
         if (faulty) {
-            spec.commandLine().getErr().println(plan.bad() + " rows have faults; they stand in " + rejects.get());
+            spec.commandLine()
+                    .getErr()
+                    .println(Counted.of(plan.bad(), "row") + " with faults; to be mended in " + rejects.get());
         }
         return faulty ? Main.BAD_INPUT : Main.DONE;
     }
@@ -210,7 +225,7 @@ final class ImportIntoLibrary implements Callable<Integer> {
         plan.remarks().stream().limit(MOST_TOLD).map(FileFault::sentence).forEach(out::println);
         long contested = plan.count(Standing.Changed.class) + plan.count(Standing.Other.class);
         out.println(plan.count(Standing.New.class) + " new, " + plan.count(Standing.Same.class) + " the same, "
-                + contested + " changed, " + plan.bad() + " rows with faults.");
+                + contested + " changed, " + Counted.of(plan.bad(), "row") + " with faults.");
     }
 
     private static String told(PlannedThing thing) {

@@ -5,12 +5,15 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Set;
 import org.taperwright.command.input.BadInput;
 import org.taperwright.library.store.StoreFailure;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line {@code taperwright}. Writes to its two streams and nowhere else. */
 @Command(
@@ -80,10 +83,21 @@ public final class Main {
     private static IParameterExceptionHandler unclear() {
         return (unclear, args) -> {
             CommandLine at = unclear.getCommandLine();
-            at.getErr().println(unclear.getMessage());
+            at.getErr().println(plain(unclear));
             at.getErr().println("Try: " + at.getCommandSpec().qualifiedName() + " --help");
             return BAD_INPUT;
         };
+    }
+
+    private static String plain(ParameterException unclear) {
+        if (!(unclear instanceof UnmatchedArgumentException words) || words.isUnknownOption()) {
+            return unclear.getMessage();
+        }
+        String first = words.getUnmatched().get(0);
+        Set<String> verbs = unclear.getCommandLine().getSubcommands().keySet();
+        return verbs.isEmpty()
+                ? "\"" + first + "\" is one word too many"
+                : "there is no verb \"" + first + "\"; expected one of " + String.join(", ", verbs);
     }
 
     /** What the disk or the server did not allow: a fault of neither the input nor the program. */

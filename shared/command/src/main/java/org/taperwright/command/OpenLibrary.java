@@ -17,19 +17,17 @@ import org.taperwright.library.store.OpenResult;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 
-/** A library's file while a command works on it. */
+/** A library's file while a command works on it. One that is not there yet is made when something is stored in it. */
 final class OpenLibrary implements AutoCloseable {
-    private final Optional<LibraryStore> store;
+    private final Path file;
     private final Contents contents;
+    private Optional<LibraryStore> store;
 
-    private OpenLibrary(Optional<LibraryStore> store, Contents contents) {
+    private OpenLibrary(Path file, Optional<LibraryStore> store) {
+        this.file = file;
         this.store = store;
-        this.contents = contents;
-    }
-
-    /** An empty library that is stored nowhere, to plan with. */
-    static OpenLibrary nowhere() {
-        return new OpenLibrary(Optional.empty(), new Contents(new Snapshot(0, Map.of()), Map.of(), List.of()));
+        this.contents = store.map(LibraryStore::contents)
+                .orElseGet(() -> new Contents(new Snapshot(0, Map.of()), Map.of(), List.of()));
     }
 
     /** Opens a library that is there. */
@@ -37,14 +35,18 @@ final class OpenLibrary implements AutoCloseable {
         if (!Files.isRegularFile(file)) {
             throw BadInput.of(file + ": is no file", "expected the file of a library");
         }
-        return orNew(file);
+        return new OpenLibrary(file, Optional.of(open(file)));
     }
 
-    /** Opens a library, or makes one where there is none. */
+    /** Opens a library, or begins one where there is none. */
     static OpenLibrary orNew(Path file) {
+        return new OpenLibrary(file, Files.exists(file) ? Optional.of(open(file)) : Optional.empty());
+    }
+
+    private static LibraryStore open(Path file) {
         OpenResult result = LibraryStore.open(file, JsonForms.forStore());
         if (result instanceof OpenResult.Opened opened) {
-            return new OpenLibrary(Optional.of(opened.store()), opened.store().contents());
+            return opened.store();
         }
         throw new BadInput(List.of(((OpenResult.Refused) result).fault().sentence()));
     }
@@ -64,12 +66,16 @@ final class OpenLibrary implements AutoCloseable {
                         Optional.of(put.thing()),
                         contents.heads().getOrDefault(put.id(), 0L)))
                 .toList();
-        AppendResult result =
-                store.orElseThrow().append(edit, System.getProperty("user.name", ""), Instant.now(), drafts);
+        if (store.isEmpty()) {
+            store = Optional.of(open(file));
+        }
+        AppendResult result = store.get().append(edit, System.getProperty("user.name", ""), Instant.now(), drafts);
         if (result instanceof AppendResult.Conflicting conflicting) {
             throw BadInput.of(
-                    "another program changed " + conflicting.clashes().size() + " of the things meanwhile",
-                    "nothing was stored: try again");
+                    "another program changed "
+                            + Counted.of(conflicting.clashes().size(), "thing")
+                            + " of these meanwhile; nothing was stored",
+                    "expected the library as it was looked at: try again");
         }
     }
 

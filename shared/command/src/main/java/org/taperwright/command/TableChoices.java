@@ -16,6 +16,9 @@ import picocli.CommandLine.Option;
 
 /** Options on how a table is read. */
 final class TableChoices {
+    /** Far more than the mappings of a hundred tables take, bytes. */
+    private static final long LARGEST_MAP = 4_000_000;
+
     @Option(
             names = "--kind",
             paramLabel = "KIND",
@@ -60,6 +63,9 @@ final class TableChoices {
     ColumnMappings mappings() {
         if (map.isEmpty()) {
             return ColumnMappings.NONE;
+        }
+        if (map.get().toFile().length() > LARGEST_MAP) {
+            throw BadInput.of(map.get() + ": is too large", "expected a file of mappings, as --columns prints it");
         }
         ColumnMappings.Result result;
         try {

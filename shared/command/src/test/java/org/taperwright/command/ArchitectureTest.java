@@ -51,6 +51,15 @@ class ArchitectureTest {
             .because("shared code is usable without a display and without the platform");
 
     @ArchTest
+    static final ArchRule NOTHING_BUT_THE_STORE_KNOWS_A_NETWORK = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.taperwright.library.store")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.net..", "javax.net..", "java.rmi..")
+            .because("the one connection that is opened is that to the server whom the user named");
+
+    @ArchTest
     static final ArchRule ONLY_THE_COMMAND_LINE_SPEAKS_TO_THE_TERMINAL = noClasses()
             .that()
             .resideOutsideOfPackage("org.taperwright.command")

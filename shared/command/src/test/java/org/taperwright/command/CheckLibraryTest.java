@@ -12,6 +12,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.taperwright.library.exchange.JsonForms;
+import org.taperwright.library.store.BackupPolicy;
+import org.taperwright.library.store.Backups;
 import org.taperwright.library.store.Draft;
 import org.taperwright.library.store.LibraryStore;
 import org.taperwright.library.store.OpenResult;
@@ -47,7 +49,7 @@ class CheckLibraryTest {
         assertThat(ran.out())
                 .contains("look at: comparison alone, datum: refers to \"absent\", which is not in the library;"
                         + " expected a design")
-                .endsWith("Sound: 1 things, 1 revisions, 2 findings." + System.lineSeparator());
+                .endsWith("Sound: 1 thing, 1 revision, 2 findings." + System.lineSeparator());
     }
 
     @Test
@@ -57,7 +59,18 @@ class CheckLibraryTest {
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.out())
                 .contains("wrong: " + file + ": is no library; expected a file made by Taperwright")
-                .contains("Restore a backup of the library");
+                .contains("restore a backup of it", "No whole backup of it lies in " + folder.resolve("backups"));
+    }
+
+    @Test
+    void theBackupsOfABrokenLibraryAreNamed() throws IOException {
+        Backups backups = new Backups(file, folder.resolve("backups"), JsonForms.forStore(), BackupPolicy.USUAL);
+        backups.take(Instant.parse("2026-01-02T03:04:05Z"));
+        Files.writeString(file, "no library any more");
+        assertThat(Ran.with("library", "check", file.toString()).out())
+                .contains(
+                        folder.resolve("backups/library.sqlite.20260102T030405Z.backup") + ": 1 thing, 1 revision",
+                        "By hand: end every program that uses the library");
     }
 
     @Test

@@ -42,7 +42,11 @@ class CommandTest {
     @Test
     void anUnknownVerbOrOptionIsBadInput() {
         assertThat(Ran.with("sharpen").code()).isEqualTo(2);
-        assertThat(Ran.with("sharpen").err()).contains("sharpen", "--help");
+        assertThat(Ran.with("sharpen").err())
+                .contains("there is no verb \"sharpen\"; expected one of assess, compare, shape, library", "--help");
+        assertThat(Ran.with("library", "chek", "l.db").err())
+                .contains("there is no verb \"chek\"; expected one of import, export, check");
+        assertThat(Ran.with("library", "check", "l.db", "k.db").err()).contains("\"k.db\" is one word too many");
         assertThat(Ran.with("assess", "--loud", "x.json").code()).isEqualTo(2);
         assertThat(Ran.with("assess").err()).contains("DESIGN");
     }

@@ -45,7 +45,7 @@ class LibraryTransferTest {
         Path rejects = folder.resolve("rejects.csv");
         Ran again = run("import", table, "--into", library(), "--rejects", rejects);
         assertThat(again.code()).isEqualTo(2);
-        assertThat(again.out()).contains("1 new, 0 the same, 0 changed, 1 rows with faults", "Stored as one edit");
+        assertThat(again.out()).contains("1 new, 0 the same, 0 changed, 1 row with faults", "Stored as one edit");
         Path mended = file("mended.csv", Files.readString(rejects).replace("none", "4"));
         Ran last = run("import", mended, "--into", library());
         assertThat(last.err()).isEmpty();
@@ -63,7 +63,7 @@ class LibraryTransferTest {
         assertThat(ran.out()).contains("0 new, 0 the same, 0 changed, 2 rows with faults");
         Files.writeString(table, Files.readString(table).replace("25,few", "25,3"));
         Ran again = run("import", table, "--into", library(), "--rejects", table);
-        assertThat(again.out()).contains("1 new", "1 rows with faults", "Stored as one edit");
+        assertThat(again.out()).contains("1 new", "1 row with faults", "Stored as one edit");
         assertThat(Files.readString(table)).contains("a-30").doesNotContain("a-25");
     }
 
@@ -76,7 +76,31 @@ class LibraryTransferTest {
         Ran nowhere = run("import", table, "--into", library(), "--rejects", folder.resolve("none/r.csv"));
         assertThat(nowhere.code()).isEqualTo(2);
         assertThat(nowhere.err()).contains("cannot be written; expected a file in a folder that is there");
-        assertThat(run("check", library()).out()).contains("Sound: 0 things");
+        assertThat(library()).doesNotExist();
+    }
+
+    @Test
+    void aTableOfTabsIsATableAndWhatIsNoneHasNoColumns() throws IOException {
+        Path table = file("t.tsv", "size\ttaper\tname\n25\t.04\tAvocet\n");
+        assertThat(run("import", table, "--into", library()).out()).contains("1 new");
+        assertThat(run("import", table, "--into", library()).out())
+                .contains("1 the same", "Nothing came in; the library is as it was.");
+        assertThat(run("check", library()).out()).contains("1 revision,");
+        Ran ran = run("import", file("t.json", "{}"), "--into", library(), "--columns");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .contains(
+                        "t.json: is read as JSON, for which there is no --columns; expected a table, whose name ends in"
+                                + " .csv, .tsv, .txt");
+    }
+
+    @Test
+    void aFileThatIsRefusedMakesNoLibrary() throws IOException {
+        assertThat(run("import", file("t.json", "{}"), "--into", library()).code())
+                .isEqualTo(2);
+        assertThat(run("import", file("t.csv", TABLE), "--into", library()).err())
+                .contains("1 row with faults; nothing was stored");
+        assertThat(library()).doesNotExist();
     }
 
     @Test

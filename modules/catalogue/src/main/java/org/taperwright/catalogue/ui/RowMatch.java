@@ -1,41 +1,21 @@
 package org.taperwright.catalogue.ui;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.taperwright.library.search.InstrumentMatch;
 import org.taperwright.library.store.InstrumentFilter;
 import org.taperwright.library.store.Snapshot;
-import org.taperwright.mechanics.design.Design;
-import org.taperwright.mechanics.design.Motion;
-import org.taperwright.shaping.instrument.Drive;
-import org.taperwright.shaping.instrument.Instrument;
-import org.taperwright.shaping.instrument.Motor;
-import org.taperwright.shaping.instrument.MotorFits;
-import org.taperwright.shaping.instrument.Reciprocation;
-import org.taperwright.shaping.instrument.Window;
 
 /** Whether a filter lets a row of the table through; its words are looked for in all that the table can show of it. */
 final class RowMatch implements Predicate<InstrumentRow> {
-    private final InstrumentFilter filter;
     private final SearchWords words;
-    private final Optional<Motor> motor;
-    private final Map<Driven, Boolean> drives = new HashMap<>();
-
-    /** All that a motor's fit depends on, which many instruments have in common. */
-    private record Driven(
-            Drive drive,
-            Motion motion,
-            Optional<Window> speedRpm,
-            Optional<Window> torqueNmm,
-            Optional<Reciprocation> reciprocation) {}
+    private final InstrumentMatch match;
 
     /** For one walk over the rows of a library; a motor that is gone lets none through. */
     RowMatch(InstrumentFilter filter, Snapshot library) {
-        this.filter = filter;
         words = SearchWords.of(filter.words());
-        motor = filter.motor().flatMap(id -> library.thing(id, Motor.class));
+        match = new InstrumentMatch(filter, library);
     }
 
     /** Whether a filter lets everything through. */
@@ -57,38 +37,6 @@ final class RowMatch implements Predicate<InstrumentRow> {
 
     @Override
     public boolean test(InstrumentRow row) {
-        Instrument instrument = row.instrument();
-        Design design = instrument.design();
-        return (!filter.inStock() || instrument.supply().stock() > 0)
-                && within(filter.size(), row.designation().size())
-                && within(filter.taper(), row.designation().taper())
-                && within(filter.lengthMm(), design.lengthMm())
-                && among(filter.families(), row.family())
-                && among(filter.alloys(), design.alloy())
-                && among(filter.motions(), design.motion())
-                && words.in(row.searched())
-                && (filter.motor().isEmpty() || driven(instrument));
-    }
-
-    private static boolean within(Optional<Window> range, double value) {
-        return range.isEmpty() || range.get().holds(value);
-    }
-
-    private static <T> boolean among(List<T> wanted, T value) {
-        return wanted.isEmpty() || wanted.contains(value);
-    }
-
-    private boolean driven(Instrument instrument) {
-        if (motor.isEmpty()) {
-            return false;
-        }
-        Driven key = new Driven(
-                instrument.drive(),
-                instrument.design().motion(),
-                instrument.speedRpm(),
-                instrument.torqueNmm(),
-                instrument.reciprocation());
-        return drives.computeIfAbsent(
-                key, any -> MotorFits.of(motor.get(), instrument).drives());
+        return match.test(row.instrument()) && words.in(row.searched());
     }
 }

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.history.EditHistory;
 import org.taperwright.library.history.PastRevision;
+import org.taperwright.library.store.Access;
 import org.taperwright.library.store.Revision;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
@@ -94,6 +95,10 @@ public final class LibraryDesk implements Desk {
         List<Fault> faults = tryEdit(name, made);
         if (!faults.isEmpty()) {
             refusals.tell(() -> new RefusedEdit(name, faults));
+            if (history.access() == Access.READER) {
+                // windows that already show the edit are to show the library again
+                changes.tell(history::snapshot);
+            }
         }
         return faults.isEmpty();
     }

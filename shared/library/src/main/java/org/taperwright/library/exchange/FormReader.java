@@ -49,12 +49,16 @@ final class FormReader {
 
     /** The things of a whole file's tree. */
     List<ReadThing> root(Node.ObjectNode object) {
-        return isBundle(object) ? bundle(object) : read(object);
+        return isBundle(object) ? bundle(object) : given(thing(object, "", expected.size() > 1));
     }
 
     /** The thing of a tree that holds one; nothing when any fault was found. */
     List<ReadThing> read(Node.ObjectNode tree) {
-        return thing(tree, "").map(List::of).orElseGet(List::of);
+        return given(thing(tree, "", false));
+    }
+
+    private static List<ReadThing> given(Optional<ReadThing> thing) {
+        return thing.map(List::of).orElseGet(List::of);
     }
 
     /** The faults found, placed in the source. */
@@ -120,6 +124,15 @@ final class FormReader {
 
     /** A thing, or what is wrong with it among the faults. */
     Optional<ReadThing> thing(Node node, String path) {
+        return thing(node, path, false);
+    }
+
+    /**
+     * As {@link #thing(Node, String)}.
+     *
+     * @param file whether a bundle could stand here as well
+     */
+    private Optional<ReadThing> thing(Node node, String path, boolean file) {
         if (!(node instanceof Node.ObjectNode object)) {
             findings.refuse(node, path, "expected a thing {…}");
             return Optional.empty();
@@ -127,33 +140,45 @@ final class FormReader {
         String where = path.isEmpty() ? "form" : path + ".form";
         Node.Member member = object.members().get("form");
         if (member == null) {
-            findings.refuse(object.place(), where, "is missing", expectedForms());
+            findings.refuse(object.place(), where, "is missing", expectedForms(file));
             return Optional.empty();
         }
         if (!(member.value() instanceof Node.TextNode text)) {
-            findings.refuse(member.value(), where, expectedForms());
+            findings.refuse(member.value(), where, expectedForms(file));
             return Optional.empty();
         }
         Optional<ThingForm<?>> form = ThingForm.named(text.value());
         if (form.isEmpty()) {
-            String meant = Spelling.nearest(text.value(), ThingForm.names())
+            String meant = meant(text.value(), file)
                     .map(near -> " (perhaps \"" + near + "\")")
                     .orElse("");
-            findings.refuse(text, where, expectedForms() + meant);
+            findings.refuse(text, where, expectedForms(file) + meant);
             return Optional.empty();
         }
         if (!expected.contains(form.get().kind())) {
-            findings.refuse(text, where, expectedForms());
+            findings.refuse(text, where, expectedForms(file));
             return Optional.empty();
         }
         return form.get().read(object, path, source, findings);
     }
 
-    private String expectedForms() {
-        List<String> names = expected.stream()
-                .sorted()
-                .map(kind -> '"' + ThingForm.PREFIX + kind.word() + '"')
-                .toList();
+    /** The form that was probably meant; what all their names begin with makes none of them more likely. */
+    private static Optional<String> meant(String name, boolean file) {
+        List<String> words = new ArrayList<>();
+        ThingForm.names().forEach(each -> words.add(each.substring(ThingForm.PREFIX.length())));
+        if (file) {
+            words.add(BUNDLE.substring(ThingForm.PREFIX.length()));
+        }
+        String word = name.startsWith(ThingForm.PREFIX) ? name.substring(ThingForm.PREFIX.length()) : name;
+        return Spelling.nearest(word, words).map(near -> ThingForm.PREFIX + near);
+    }
+
+    private String expectedForms(boolean file) {
+        List<String> names = new ArrayList<>();
+        expected.stream().sorted().forEach(kind -> names.add('"' + ThingForm.PREFIX + kind.word() + '"'));
+        if (file) {
+            names.add('"' + BUNDLE + '"');
+        }
         return "expected " + (names.size() == 1 ? "" : "one of ") + String.join(", ", names);
     }
 }

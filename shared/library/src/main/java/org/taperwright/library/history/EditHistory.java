@@ -17,6 +17,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Collectors;
 import org.taperwright.library.store.Access;
 import org.taperwright.library.store.Content;
@@ -43,7 +45,10 @@ import org.taperwright.mechanics.work.Fault;
  * <p>All methods may be called from any thread. Listeners are called on the thread that made the edit, outside the lock.
  */
 public final class EditHistory implements AutoCloseable {
+    private static final Logger LOG = Logger.getLogger(EditHistory.class.getName());
     private static final Duration PATIENCE = Duration.ofSeconds(30);
+    private static final Fault ONLY_LOOKED_AT =
+            Fault.impossible("library", "may only be looked at by you", "expected its owner to let you edit it");
 
     private final LibraryStore store;
     private final Clock clock;
@@ -53,7 +58,7 @@ public final class EditHistory implements AutoCloseable {
     private final ReentrantLock lock = new ReentrantLock();
     private final UndoWalk walk = new UndoWalk();
     private final List<Revision> unreadable;
-    private final Access access;
+    private volatile Access access;
     private volatile Snapshot snapshot;
 
     /**
@@ -68,7 +73,7 @@ public final class EditHistory implements AutoCloseable {
         Contents contents = store.contents();
         this.store = store;
         this.clock = clock;
-        this.queue = new StoringQueue(store, who, executor, new Heads(contents), storing::tell);
+        this.queue = new StoringQueue(store, who, executor, new Heads(contents), this::stored);
         this.snapshot = contents.snapshot();
         this.unreadable = contents.unreadable();
         this.access = store.access();
@@ -85,12 +90,16 @@ public final class EditHistory implements AutoCloseable {
     }
 
     /**
-     * Makes an edit. Changes that change nothing are left out; if none is left there is no edit.
+     * Makes an edit. Changes that change nothing are left out; if none is left there is no edit. Where the library may only
+     * be looked at nothing is changed, and those who listen to storing are told.
      *
      * @return the library with the edit
-     * @throws IllegalArgumentException if it could not be made; {@link #faults(List)} tells beforehand
+     * @throws IllegalArgumentException if a thing could not be kept; {@link #faults(List)} tells beforehand
      */
     public Snapshot edit(String name, List<Change> changed) {
+        if (mayOnlyLook(name)) {
+            return snapshot;
+        }
         Map<ThingId, Optional<Record>> after = checked(changed);
         return make(() -> replacing(name, after));
     }
@@ -98,10 +107,14 @@ public final class EditHistory implements AutoCloseable {
     /**
      * Makes an edit that was worked out from a library, if the library still stands so.
      *
-     * @return whether it does; if not, nothing was changed and the edit is to be worked out anew
+     * @return whether it does; if not, nothing was changed and the edit is to be worked out anew (where the library may only
+     *     be looked at there is nothing to work out anew)
      * @throws IllegalArgumentException as {@link #edit} does
      */
     public boolean editFrom(Snapshot base, String name, List<Change> changed) {
+        if (mayOnlyLook(name)) {
+            return true;
+        }
         Map<ThingId, Optional<Record>> after = checked(changed);
         AtomicBoolean current = new AtomicBoolean();
         make(() -> {
@@ -109,6 +122,13 @@ public final class EditHistory implements AutoCloseable {
             return current.get() ? replacing(name, after) : Optional.empty();
         });
         return current.get();
+    }
+
+    private boolean mayOnlyLook(String name) {
+        if (access == Access.READER) {
+            storing.tell(new StoringEvent.Refused(name, ONLY_LOOKED_AT));
+        }
+        return access == Access.READER;
     }
 
     private Map<ThingId, Optional<Record>> checked(List<Change> changed) {
@@ -136,9 +156,25 @@ public final class EditHistory implements AutoCloseable {
         return Optional.of(edit);
     }
 
-    /** What the user may do with the library. */
+    /** What the user may do with the library, as far as is known: its owner may give rights and take them meanwhile. */
     public Access access() {
         return access;
+    }
+
+    /** Asks anew what the user may do. Reads the disk. */
+    void lookAtAccess() {
+        access = store.access();
+    }
+
+    private void stored(StoringEvent event) {
+        if (event instanceof StoringEvent.Failed || access == Access.READER) {
+            try {
+                lookAtAccess();
+            } catch (StoreFailure unreachable) {
+                LOG.log(Level.FINE, "what the user may do is not known now", unreachable);
+            }
+        }
+        storing.tell(event);
     }
 
     /** Why a thing could not be kept; empty when it can. */
@@ -149,8 +185,7 @@ public final class EditHistory implements AutoCloseable {
     /** Why an edit could not be made; empty when it can. */
     public List<Fault> faults(List<Change> changed) {
         if (access == Access.READER) {
-            return List.of(Fault.impossible(
-                    "library", "may only be looked at by you", "expected its owner to let you edit it"));
+            return List.of(ONLY_LOOKED_AT);
         }
         List<Fault> faults = new ArrayList<>();
         for (Change change : changed) {

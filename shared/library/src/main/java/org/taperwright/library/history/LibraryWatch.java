@@ -1,6 +1,7 @@
 package org.taperwright.library.history;
 
 import java.util.function.Consumer;
+import org.taperwright.library.store.Access;
 import org.taperwright.library.store.StoreFailure;
 
 /** One look after another at what others changed; tells when the library is out of reach, and when it is not any more. */
@@ -19,6 +20,9 @@ final class LibraryWatch {
     synchronized void look() {
         try {
             history.refresh();
+            if (history.access() == Access.READER) {
+                history.lookAtAccess();
+            }
             if (lost) {
                 lost = false;
                 events.accept(new StoringEvent.LinkFound());

@@ -1,5 +1,5 @@
 /**
- * Finding instruments while words are typed. In: a library's snapshot and a filter. Out: entries by name.
+ * Finding instruments. In: a filter, a library's snapshot, an instrument. Out: whether the filter lets it through.
  */
 @NullMarked
 package org.taperwright.library.search;

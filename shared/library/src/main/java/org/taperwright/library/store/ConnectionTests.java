@@ -41,12 +41,16 @@ public final class ConnectionTests {
                     : failed("database", "holds no library yet", "expected one, or the right to make one there");
         }
         if (!ServerRights.mayRead(handle)) {
-            return failed("user", "may not read the library", "expected its owner to let you read or edit it");
+            return new ConnectionTest.Failed(mayNotRead());
         }
         long things = handle.createQuery("select count(*) from present_thing")
                 .mapTo(Long.class)
                 .one();
         return new ConnectionTest.Passed(version, true, ServerRights.access(handle), things);
+    }
+
+    static Fault mayNotRead() {
+        return Fault.impossible("user", "may not read the library", "expected its owner to let you read or edit it");
     }
 
     private static ConnectionTest failed(String where, String what, String expected) {

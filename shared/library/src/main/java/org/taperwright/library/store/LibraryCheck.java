@@ -18,6 +18,9 @@ import org.sqlite.SQLiteDataSource;
 public final class LibraryCheck {
     private static final String RESTORE = "Restore a backup of the library; the damaged file is set aside and kept.";
 
+    private static final String ANOTHER =
+            "Give the path of a library. If this was one, restore a backup of it; the damaged file is set aside and kept.";
+
     private LibraryCheck() {}
 
     /** Checks a file. */
@@ -31,7 +34,7 @@ public final class LibraryCheck {
             } else if (Files.size(file) == 0) {
                 findings.grave(file.toString(), "is empty", "expected a library", RESTORE);
             } else if (!library.beginsAsDatabase()) {
-                findings.grave(file.toString(), "is no library", "expected a file made by Taperwright", RESTORE);
+                findings.grave(file.toString(), "is no library", "expected a file made by Taperwright", ANOTHER);
             } else {
                 return ofDatabase(library, forms, findings);
             }
@@ -53,7 +56,7 @@ public final class LibraryCheck {
         try (Connection connection = source.getConnection()) {
             Optional<String> stranger = library.stranger(connection);
             if (stranger.isPresent()) {
-                findings.grave(library.where(), stranger.get(), "expected a file made by Taperwright", RESTORE);
+                findings.grave(library.where(), stranger.get(), "expected a file made by Taperwright", ANOTHER);
                 return findings.report();
             }
             for (String damage : library.damage(connection)) {

@@ -41,13 +41,17 @@ final class PostgresServer implements Database {
             if (trial.getMetaData().getDatabaseMajorVersion() < OLDEST) {
                 return refused("is too old", "expected PostgreSQL " + OLDEST + " or newer");
             }
+            Jdbi asked = Jdbi.create(trial);
+            if (asked.withHandle(handle -> ServerRights.holdsLibrary(handle) && !ServerRights.mayRead(handle))) {
+                return new OpenResult.Refused(ConnectionTests.mayNotRead());
+            }
             Migrations migrations = Migrations.forPostgres(source());
             Migrations.State state = migrations.state(trial);
             if (!state.unknown().isEmpty()) {
                 return refused("holds a library of a newer Taperwright", "expected that one or a newer one to open it");
             }
             if (!state.missing().isEmpty()) {
-                String reason = reasonNotToMigrate(Jdbi.create(trial));
+                String reason = reasonNotToMigrate(asked);
                 if (!reason.isEmpty()) {
                     return refused(reason, "expected its owner to open it once with this Taperwright");
                 }

@@ -6,6 +6,8 @@ import org.jdbi.v3.core.Handle;
 /** What a user may do in a database on a server, asked of the server itself. */
 final class ServerRights {
     private static final String HEAD = PostgresServer.SCHEMA + ".head";
+    private static final String REVISION = PostgresServer.SCHEMA + ".revision";
+    private static final String EDIT = PostgresServer.SCHEMA + ".edit";
 
     private ServerRights() {}
 
@@ -34,8 +36,8 @@ final class ServerRights {
     static Access access(Handle handle) {
         boolean edits = may(handle, HEAD, "UPDATE")
                 && may(handle, HEAD, "INSERT")
-                && may(handle, PostgresServer.SCHEMA + ".revision", "INSERT")
-                && may(handle, PostgresServer.SCHEMA + ".edit", "INSERT");
+                && may(handle, REVISION, "INSERT")
+                && may(handle, EDIT, "INSERT");
         return edits ? Access.EDITOR : Access.READER;
     }
 
@@ -54,6 +56,41 @@ final class ServerRights {
                 .one();
     }
 
+    /** All users that can log in, and what each may do; one that may do everything on the server counts as an owner. */
+    static List<Member> members(Handle handle) {
+        return handle.createQuery("select role.rolname as name,"
+                        + " pg_has_role(role.oid, head.tableowner, 'USAGE') as owns,"
+                        + " has_schema_privilege(role.oid, :schema, 'USAGE') as enters,"
+                        + " has_table_privilege(role.oid, :head, 'SELECT') as reads,"
+                        + " has_table_privilege(role.oid, :head, 'INSERT')"
+                        + " and has_table_privilege(role.oid, :head, 'UPDATE')"
+                        + " and has_table_privilege(role.oid, :revision, 'INSERT')"
+                        + " and has_table_privilege(role.oid, :edit, 'INSERT') as edits"
+                        + " from pg_roles role, pg_tables head"
+                        + " where role.rolcanlogin and head.schemaname = :schema and head.tablename = 'head'")
+                .bind("schema", PostgresServer.SCHEMA)
+                .bind("head", HEAD)
+                .bind("revision", REVISION)
+                .bind("edit", EDIT)
+                .map((row, context) -> new Member(
+                        row.getString("name"),
+                        rights(
+                                row.getBoolean("owns"),
+                                row.getBoolean("enters") && row.getBoolean("reads"),
+                                row.getBoolean("edits"))))
+                .list();
+    }
+
+    private static Member.Rights rights(boolean owns, boolean reads, boolean edits) {
+        if (owns) {
+            return Member.Rights.OWNER;
+        }
+        if (!reads) {
+            return Member.Rights.NONE;
+        }
+        return edits ? Member.Rights.EDITOR : Member.Rights.READER;
+    }
+
     /** Gives a user the rights of a reader or an editor, and no more. The server quotes the user's name. */
     static void grant(Handle handle, String user, Access access) {
         String schema = PostgresServer.SCHEMA;
@@ -69,7 +106,23 @@ final class ServerRights {
                         "grant usage on schema " + schema + " to %I",
                         "alter default privileges in schema " + schema + " grant select on tables to %I",
                         "grant select on all tables in schema " + schema + " to %I");
-        for (String right : rights) {
+        each(handle, rights, user);
+    }
+
+    /** Takes all rights from a user. */
+    static void revoke(Handle handle, String user) {
+        String schema = PostgresServer.SCHEMA;
+        each(
+                handle,
+                List.of(
+                        "alter default privileges in schema " + schema + " revoke all on tables from %I",
+                        "revoke all on all tables in schema " + schema + " from %I",
+                        "revoke all on schema " + schema + " from %I"),
+                user);
+    }
+
+    private static void each(Handle handle, List<String> statements, String user) {
+        for (String right : statements) {
             handle.execute(handle.createQuery("select format(cast(:right as text), cast(:user as text))")
                     .bind("right", right)
                     .bind("user", user)

@@ -175,15 +175,15 @@ class RefusalsTest {
                 new Spoilt(
                         "\"form\": \"taperwright/design\",",
                         "",
-                        "form: is missing; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\", \"taperwright/alloy\""),
+                        "form: is missing; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\", \"taperwright/alloy\", \"taperwright/library\""),
                 new Spoilt(
                         "\"form\": \"taperwright/design\"",
                         "\"form\": §7",
-                        "form: found 7; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\", \"taperwright/alloy\""),
+                        "form: found 7; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\", \"taperwright/alloy\", \"taperwright/library\""),
                 new Spoilt(
                         "\"form\": \"taperwright/design\"",
                         "\"form\": §\"taperwright/desing\"",
-                        "form: found \"taperwright/desing\"; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\", \"taperwright/alloy\" (perhaps \"taperwright/design\")"));
+                        "form: found \"taperwright/desing\"; expected one of \"taperwright/design\", \"taperwright/instrument\", \"taperwright/motor\", \"taperwright/canal\", \"taperwright/sequence\", \"taperwright/kit\", \"taperwright/comparison\", \"taperwright/filter\", \"taperwright/alloy\", \"taperwright/library\" (perhaps \"taperwright/design\")"));
     }
 
     static Stream<Spoilt> malformedJson() {
@@ -239,6 +239,22 @@ class RefusalsTest {
     void aThingOfAnotherKindThanExpectedIsRefused() {
         assertThat(sentences(JsonForms.read(DESIGN, "d", EnumSet.of(ThingKind.CANAL))))
                 .containsExactly("d:2:11: form: found \"taperwright/design\"; expected \"taperwright/canal\"");
+    }
+
+    @Test
+    void theNameOfABundleIsSuggestedForAFileAndNotWithinOne() {
+        String text = "{\"form\": \"taperwright/libary\", \"version\": 1, \"things\": []}";
+        assertThat(sentences(JsonForms.read(text, "b.json")))
+                .singleElement()
+                .asString()
+                .startsWith("b.json:1:10: form: found \"taperwright/libary\"; expected one of")
+                .endsWith("(perhaps \"taperwright/library\")");
+        String nested = "{\"form\": \"taperwright/library\", \"version\": 1, \"things\": [" + text + "]}";
+        assertThat(sentences(JsonForms.read(nested, "b.json")))
+                .singleElement()
+                .asString()
+                .startsWith("b.json:1:67: things[0].form: found \"taperwright/libary\"")
+                .doesNotContain("taperwright/library");
     }
 
     @Test

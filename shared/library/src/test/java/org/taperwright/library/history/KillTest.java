@@ -69,7 +69,7 @@ class KillTest {
         for (int kill = 0; kill < Math.max(4, KILLS / 4); kill++) {
             Path file = folder.resolve("made-" + kill + ".db");
             Process program = start(file, HUNDRED);
-            Thread.sleep(200 + random.nextInt(1000));
+            anyMoment(200, 1200);
             check(file, HUNDRED, acknowledgedBy(program), "kill " + kill + " of seed " + seed);
         }
     }
@@ -81,8 +81,13 @@ class KillTest {
         for (int edits = random.nextInt(mostEdits); edits > 0; edits--) {
             read = Integer.parseInt(program.inputReader().readLine());
         }
-        Thread.sleep(random.nextInt(80));
+        anyMoment(0, 80);
         return Math.max(read, acknowledgedBy(program));
+    }
+
+    /** Waits for no condition: that the kill may come at any moment at all is what is tested, so the moment is drawn. */
+    private void anyMoment(int fromMs, int toMs) throws InterruptedException {
+        Thread.sleep(fromMs + random.nextInt(toMs - fromMs));
     }
 
     private static Process start(Path file, int many) throws IOException {

@@ -30,6 +30,9 @@ class LinkTest {
 
     private final List<StoringEvent> events = new CopyOnWriteArrayList<>();
     private final ScheduledExecutorService executor = Executors.newSingleThreadScheduledExecutor();
+    /** Whoever waits is woken by every event and every change. */
+    private final Object news = new Object();
+
     private TestServer server;
     private ServerSettings settings;
     private EditHistory history;
@@ -39,7 +42,11 @@ class LinkTest {
         server = TestServer.get();
         settings = server.freshDatabase();
         history = begun();
-        history.onStoring(events::add);
+        history.onStoring(event -> {
+            events.add(event);
+            wake();
+        });
+        history.onChange(any -> wake());
     }
 
     private EditHistory begun() {
@@ -58,9 +65,18 @@ class LinkTest {
         return List.of(new Change.Put(id, Examples.plainDesign(name)));
     }
 
-    private static void await(BooleanSupplier condition) throws InterruptedException {
-        for (int i = 0; i < 600 && !condition.getAsBoolean(); i++) {
-            Thread.sleep(50);
+    private void wake() {
+        synchronized (news) {
+            news.notifyAll();
+        }
+    }
+
+    private void await(BooleanSupplier condition) throws InterruptedException {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
+        synchronized (news) {
+            while (!condition.getAsBoolean() && end > System.nanoTime()) {
+                TimeUnit.NANOSECONDS.timedWait(news, end - System.nanoTime());
+            }
         }
         assertThat(condition.getAsBoolean()).isTrue();
     }

@@ -51,7 +51,7 @@ class ServerKillTest {
                     edits++;
                     history.edit("Edit " + edits, changes(edits));
                 }
-                Thread.sleep(random.nextInt(30));
+                anyMoment();
                 breakLink(server, settings, kill);
                 assertThat(stored(history))
                         .as("kill " + kill + " of seed " + seed)
@@ -63,6 +63,11 @@ class ServerKillTest {
         } finally {
             storing.shutdown();
         }
+    }
+
+    /** Waits for no condition: that the link may break at any moment at all is what is tested, so the moment is drawn. */
+    private void anyMoment() throws InterruptedException {
+        Thread.sleep(random.nextInt(30));
     }
 
     private static LibraryStore open(ServerSettings settings) {

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,6 +16,7 @@ import org.taperwright.library.TestServer;
 import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.history.EditHistory;
+import org.taperwright.library.history.StoringEvent;
 import org.taperwright.mechanics.design.ThingId;
 
 class ServerRolesTest {
@@ -82,7 +85,46 @@ class ServerRolesTest {
             assertThat(history.faults(rename))
                     .extracting(fault -> fault.sentence())
                     .containsExactly("library: may only be looked at by you; expected its owner to let you edit it");
-            assertThatThrownBy(() -> history.edit("Rename", rename)).isInstanceOf(IllegalArgumentException.class);
+        }
+    }
+
+    @Test
+    void aReadersEditIsNotMadeAndItIsSaid() {
+        grant(Access.READER);
+        try (EditHistory history = new EditHistory(open(member), "member", Runnable::run, Clock.systemUTC())) {
+            List<StoringEvent> events = new ArrayList<>();
+            history.onStoring(events::add);
+            Snapshot before = history.snapshot();
+            assertThat(history.edit("Rename", List.of(new Change.Put(A, Examples.plainDesign("Omega")))))
+                    .isSameAs(before);
+            assertThat(history.undo()).isSameAs(before);
+            assertThat(events).singleElement().isInstanceOfSatisfying(StoringEvent.Refused.class, refused -> {
+                assertThat(refused.edit()).isEqualTo("Rename");
+                assertThat(refused.fault().sentence())
+                        .isEqualTo("library: may only be looked at by you; expected its owner to let you edit it");
+            });
+        }
+    }
+
+    @Test
+    void rightsTakenAndGivenWhileALibraryIsOpenAreNoticedAndTheEditIsKept() {
+        grant(Access.EDITOR);
+        try (EditHistory history = new EditHistory(open(member), "member", Runnable::run, Clock.systemUTC())) {
+            List<StoringEvent> events = new ArrayList<>();
+            history.onStoring(events::add);
+            grant(Access.READER);
+            history.edit("Rename", List.of(new Change.Put(A, Examples.plainDesign("Omega"))));
+            assertThat(events)
+                    .singleElement()
+                    .isEqualTo(new StoringEvent.Failed(
+                            "the library may not be changed by you: its owner has let you read only", 1));
+            assertThat(history.access()).isEqualTo(Access.READER);
+            history.edit("Rename again", List.of(new Change.Put(A, Examples.plainDesign("Psi"))));
+            assertThat(events).last().isInstanceOf(StoringEvent.Refused.class);
+            grant(Access.EDITOR);
+            assertThat(history.flush(Duration.ofSeconds(20))).isTrue();
+            assertThat(history.access()).isEqualTo(Access.EDITOR);
+            assertThat(history.pastOf(A)).extracting(Revision::edit).containsExactly("Add a", "Rename");
         }
     }
 
@@ -121,9 +163,108 @@ class ServerRolesTest {
     }
 
     @Test
-    void onlyTheOwnerGivesRights() {
+    void onlyTheOwnerGivesAndTakesRights() {
         grant(Access.EDITOR);
         assertThat(ServerRoles.grant(member, TestServer.password(), member.user(), Access.EDITOR))
+                .hasValueSatisfying(fault -> assertThat(fault.sentence())
+                        .isEqualTo("user: does not own the library; expected the one who made it to give rights"));
+        assertThat(ServerRoles.revoke(member, TestServer.password(), member.user()))
                 .hasValueSatisfying(fault -> assertThat(fault.what()).isEqualTo("does not own the library"));
+    }
+
+    private Optional<Member.Rights> rights() {
+        Members members = ServerRoles.members(owner, TestServer.password());
+        return ((Members.Listed) members)
+                .members().stream()
+                        .filter(each -> each.user().equals(member.user()))
+                        .map(Member::rights)
+                        .findFirst();
+    }
+
+    @Test
+    void everyUserIsListedWithItsRights() {
+        assertThat(rights()).contains(Member.Rights.NONE);
+        grant(Access.READER);
+        assertThat(rights()).contains(Member.Rights.READER);
+        grant(Access.EDITOR);
+        assertThat(rights()).contains(Member.Rights.EDITOR);
+        Members.Listed asked = (Members.Listed) ServerRoles.members(owner, TestServer.password());
+        assertThat(asked.mayGive()).isTrue();
+        assertThat(asked.members()).first().isEqualTo(new Member(TestServer.OWNER, Member.Rights.OWNER));
+        assertThat(asked.members()).extracting(Member::rights).isSorted();
+    }
+
+    @Test
+    void whoMayReadMayAskWhoElseMayAndIsToldThatGivingIsNotAllowed() {
+        grant(Access.READER);
+        Members.Listed asked = (Members.Listed) ServerRoles.members(member, TestServer.password());
+        assertThat(asked.mayGive()).isFalse();
+        assertThat(asked.members()).contains(new Member(member.user(), Member.Rights.READER));
+    }
+
+    @Test
+    void fromWhomAllIsTakenNothingIsLeftButThePast() {
+        grant(Access.EDITOR);
+        try (LibraryStore store = open(member)) {
+            store.append("Rename", "member", Instant.EPOCH, List.of(draft("Omega", 1)));
+        }
+        assertThat(ServerRoles.revoke(owner, TestServer.password(), member.user()))
+                .isEmpty();
+        assertThat(rights()).contains(Member.Rights.NONE);
+        assertThat(LibraryStore.open(member, TestServer.password(), JsonForms.forStore()))
+                .isInstanceOfSatisfying(
+                        OpenResult.Refused.class,
+                        refused -> assertThat(refused.fault().sentence())
+                                .isEqualTo(
+                                        "user: may not read the library; expected its owner to let you read or edit it"));
+        try (LibraryStore store = open(owner)) {
+            assertThat(store.pastOf(A)).extracting(Revision::who).containsExactly("owner", "member");
+        }
+        TestServer.execute(owner, "drop owned by \"" + member.user().replace("\"", "\"\"") + '"');
+    }
+
+    @Test
+    void theOwnersOwnRightsAreLeftAlone() {
+        assertThat(ServerRoles.grant(owner, TestServer.password(), TestServer.OWNER, Access.READER))
+                .hasValueSatisfying(fault -> assertThat(fault.sentence())
+                        .isEqualTo("user: \"owner\" owns the library and may do everything; expected another user"));
+        assertThat(ServerRoles.revoke(owner, TestServer.password(), TestServer.OWNER))
+                .isPresent();
+        try (LibraryStore store = open(owner)) {
+            assertThat(store.access()).isEqualTo(Access.EDITOR);
+        }
+    }
+
+    @Test
+    void rightsThatComeFromAGroupAreNotTakenInVain() {
+        String group = "group of " + owner.database();
+        TestServer.execute(owner, "create role \"" + group + "\"");
+        TestServer.execute(
+                owner, "grant \"" + group + "\" to \"" + member.user().replace("\"", "\"\"") + '"');
+        TestServer.execute(owner, "grant usage on schema taperwright to \"" + group + '"');
+        TestServer.execute(owner, "grant select on all tables in schema taperwright to \"" + group + '"');
+        assertThat(rights()).contains(Member.Rights.READER);
+        assertThat(ServerRoles.revoke(owner, TestServer.password(), member.user()))
+                .hasValueSatisfying(fault -> assertThat(fault.sentence())
+                        .isEqualTo(
+                                "user: \"" + member.user() + "\" would still be reader by a group that it belongs to;"
+                                        + " expected whoever runs the server to take it out of the group"));
+    }
+
+    @Test
+    void aDatabaseWithoutALibraryAndAServerOutOfReachAreSaid() {
+        ServerSettings empty = TestServer.get().freshDatabase();
+        assertThat(ServerRoles.members(empty, TestServer.password()))
+                .isInstanceOfSatisfying(
+                        Members.Refused.class,
+                        refused -> assertThat(refused.fault().sentence())
+                                .isEqualTo("database: holds no library; expected one"));
+        assertThat(ServerRoles.revoke(empty, TestServer.password(), member.user()))
+                .hasValueSatisfying(fault -> assertThat(fault.what()).isEqualTo("holds no library"));
+        ServerSettings nowhere = new ServerSettings("127.0.0.1", 1, "library", "owner", ServerSettings.Encryption.NONE);
+        assertThat(ServerRoles.members(nowhere, TestServer.password()))
+                .isInstanceOfSatisfying(
+                        Members.Refused.class,
+                        refused -> assertThat(refused.fault().where()).isEqualTo("port"));
     }
 }

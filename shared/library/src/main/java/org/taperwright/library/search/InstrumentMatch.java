@@ -1,13 +1,13 @@
 package org.taperwright.library.search;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.taperwright.library.store.InstrumentFilter;
 import org.taperwright.library.store.Snapshot;
+import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
@@ -16,10 +16,12 @@ import org.taperwright.shaping.instrument.MotorFits;
 import org.taperwright.shaping.instrument.Reciprocation;
 import org.taperwright.shaping.instrument.Window;
 
-/** One search: the cheap comparisons first. */
-final class FilterMatch {
+/**
+ * Whether a filter lets an instrument through, its words apart: where those are looked for is for whoever shows the
+ * instruments. Made for one walk over a library; the cheap comparisons come first.
+ */
+public final class InstrumentMatch implements Predicate<Instrument> {
     private final InstrumentFilter filter;
-    private final List<String> words;
     private final Optional<Motor> motor;
     private final Map<Driven, Boolean> drives = new HashMap<>();
 
@@ -31,24 +33,31 @@ final class FilterMatch {
             Optional<Window> torqueNmm,
             Optional<Reciprocation> reciprocation) {}
 
-    FilterMatch(InstrumentFilter filter, Snapshot snapshot) {
+    /** A match in a library; a motor that it no longer has lets none through. */
+    public InstrumentMatch(InstrumentFilter filter, Snapshot library) {
         this.filter = filter;
-        this.words = Arrays.stream(filter.words().toLowerCase(Locale.ROOT).split("\\s+"))
-                .filter(word -> !word.isEmpty())
-                .toList();
-        this.motor = filter.motor().flatMap(id -> snapshot.thing(id, Motor.class));
+        this.motor = filter.motor().flatMap(id -> library.thing(id, Motor.class));
     }
 
-    boolean holds(SoughtInstrument sought) {
-        return (!filter.inStock() || sought.inStock())
-                && within(filter.size(), sought.size())
-                && within(filter.taper(), sought.taper())
-                && within(filter.lengthMm(), sought.lengthMm())
-                && among(filter.families(), sought.family())
-                && among(filter.alloys(), sought.alloy())
-                && among(filter.motions(), sought.motion())
-                && wordsStandIn(sought.words())
-                && (filter.motor().isEmpty() || driven(sought.instrument()));
+    @Override
+    public boolean test(Instrument instrument) {
+        Design design = instrument.design();
+        return (!filter.inStock() || instrument.supply().stock() > 0)
+                && within(filter.size(), instrument.size())
+                && within(
+                        filter.taper(),
+                        design.taper().isEmpty() ? 0 : design.taper().get(0).taper())
+                && within(filter.lengthMm(), design.lengthMm())
+                && (filter.families().isEmpty() || filter.families().contains(family(design)))
+                && among(filter.alloys(), design.alloy())
+                && among(filter.motions(), design.motion())
+                && (filter.motor().isEmpty() || driven(instrument));
+    }
+
+    private static String family(Design design) {
+        return design.sections().isEmpty()
+                ? ""
+                : design.sections().get(0).shape().family();
     }
 
     private static boolean within(Optional<Window> range, double value) {
@@ -57,15 +66,6 @@ final class FilterMatch {
 
     private static <T> boolean among(List<T> wanted, T value) {
         return wanted.isEmpty() || wanted.contains(value);
-    }
-
-    private boolean wordsStandIn(String text) {
-        for (String word : words) {
-            if (!text.contains(word)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private boolean driven(Instrument instrument) {
