@@ -1,5 +1,6 @@
 package org.taperwright.library.store;
 
+import java.util.Comparator;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 
@@ -54,7 +55,28 @@ final class ServerRights {
                 .one();
     }
 
-    /** Gives a user the rights of a reader or an editor, and no more. The server quotes the user's name. */
+    /** Every user who may log in, those who may do most first. */
+    static List<Member> members(Handle handle) {
+        return handle
+                .createQuery("""
+                        select role.rolname as name,
+                            case
+                                when role.rolsuper or pg_has_role(role.oid, head.relowner, 'USAGE') then 'OWNER'
+                                when not has_schema_privilege(role.oid, head.relnamespace, 'USAGE') then 'NONE'
+                                when has_table_privilege(role.oid, head.oid, 'UPDATE') then 'EDITOR'
+                                when has_table_privilege(role.oid, head.oid, 'SELECT') then 'READER'
+                                else 'NONE'
+                            end as held
+                        from pg_roles role, pg_class head
+                        where role.rolcanlogin and head.oid = cast(:head as regclass)""")
+                .bind("head", HEAD)
+                .map((row, context) -> new Member(row.getString("name"), Member.Right.valueOf(row.getString("held"))))
+                .stream()
+                .sorted(Comparator.comparing(Member::right).thenComparing(Member::user))
+                .toList();
+    }
+
+    /** Gives a user the rights of a reader or an editor, and no more. */
     static void grant(Handle handle, String user, Access access) {
         String schema = PostgresServer.SCHEMA;
         List<String> rights = access == Access.EDITOR
@@ -69,6 +91,23 @@ final class ServerRights {
                         "grant usage on schema " + schema + " to %I",
                         "alter default privileges in schema " + schema + " grant select on tables to %I",
                         "grant select on all tables in schema " + schema + " to %I");
+        say(handle, user, rights);
+    }
+
+    /** Takes every right that was given to a user. */
+    static void revoke(Handle handle, String user) {
+        String schema = PostgresServer.SCHEMA;
+        say(
+                handle,
+                user,
+                List.of(
+                        "revoke all on all tables in schema " + schema + " from %I",
+                        "alter default privileges in schema " + schema + " revoke select on tables from %I",
+                        "revoke all on schema " + schema + " from %I"));
+    }
+
+    /** The server quotes the user's name. */
+    private static void say(Handle handle, String user, List<String> rights) {
         for (String right : rights) {
             handle.execute(handle.createQuery("select format(cast(:right as text), cast(:user as text))")
                     .bind("right", right)

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -111,6 +112,53 @@ class ServerRolesTest {
             assertThat(store.access()).isEqualTo(Access.READER);
         }
         refuses("insert into edit (edit, name, made_at, made_by) values (9, '', '', '')");
+    }
+
+    @Test
+    void theOwnerSeesWhoMayEditAndWhoMayLookAndWhoNothing() {
+        assertThat(right()).isEqualTo(Member.Right.NONE);
+        assertThat(members()).contains(new Member(owner.user(), Member.Right.OWNER));
+
+        grant(Access.READER);
+        assertThat(right()).isEqualTo(Member.Right.READER);
+        grant(Access.EDITOR);
+        assertThat(right()).isEqualTo(Member.Right.EDITOR);
+        assertThat(members()).isSortedAccordingTo(Comparator.comparing(Member::right));
+    }
+
+    @Test
+    void whoseRightsAreTakenCannotOpenTheLibraryAnyMore() {
+        grant(Access.EDITOR);
+        assertThat(ServerRoles.revoke(owner, TestServer.password(), member.user()))
+                .isEmpty();
+
+        assertThat(right()).isEqualTo(Member.Right.NONE);
+        assertThat(LibraryStore.open(member, TestServer.password(), JsonForms.forStore()))
+                .isInstanceOf(OpenResult.Refused.class);
+        refuses("select * from taperwright.head");
+    }
+
+    @Test
+    void onlyTheOwnerIsToldWhoMayUseItAndTakesRights() {
+        grant(Access.EDITOR);
+        assertThat(ServerRoles.members(member, TestServer.password()))
+                .isInstanceOfSatisfying(
+                        MembersResult.Refused.class,
+                        refused -> assertThat(refused.fault().what()).isEqualTo("does not own the library"));
+        assertThat(ServerRoles.revoke(member, TestServer.password(), owner.user()))
+                .hasValueSatisfying(fault -> assertThat(fault.what()).isEqualTo("does not own the library"));
+    }
+
+    private List<Member> members() {
+        return ((MembersResult.Listed) ServerRoles.members(owner, TestServer.password())).members();
+    }
+
+    private Member.Right right() {
+        return members().stream()
+                .filter(each -> each.user().equals(member.user()))
+                .map(Member::right)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
