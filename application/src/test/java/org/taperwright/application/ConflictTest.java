@@ -2,6 +2,8 @@ package org.taperwright.application;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
+import java.awt.event.KeyEvent;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -9,8 +11,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
 /** Two programs on one library: the later edit is not stored before a person has seen both versions and chosen. */
@@ -37,12 +41,29 @@ class ConflictTest {
             JTable both = hands.find("conflict.fields", JTable.class);
             Screen.keep("conflict");
             assertThat(List.of(both.getValueAt(0, 2), both.getValueAt(0, 3))).containsExactly("mine", "theirs");
+            hands.clickUntil(
+                    hands.find("conflict.told", JComponent.class),
+                    "the dialog to have the keys",
+                    () -> keysAreIn(both));
+            hands.press(KeyEvent.VK_ESCAPE);
+            hands.await("the dialog to go", () -> !both.isShowing());
+            assertThat(hands.<String>onEventThread(() -> lot.getText()))
+                    .as("Escape decides nothing: the edit stays")
+                    .isEqualTo("mine");
+            JButton again = hands.find("conflict.open", JButton.class);
+            Screen.keep("conflict-put-aside");
+            hands.clickUntil(again, "the question to come again", () -> hands.shows("conflict.theirs"));
             JButton take = hands.find("conflict.theirs", JButton.class);
             hands.clickUntil(take, "the dialog to go", () -> !take.isShowing());
             fields.awaitText("instrument.lot", "theirs");
+            hands.await("the mark to go", () -> !again.isShowing());
         } finally {
             other.destroy();
         }
+    }
+
+    private static boolean keysAreIn(Component inside) {
+        return SwingUtilities.getWindowAncestor(inside).isFocused();
     }
 
     private static Process otherProgram(String instrument) throws IOException {

@@ -19,6 +19,7 @@ import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.workbench.api.BareDesk;
 import org.taperwright.workbench.ui.MemorySettings;
+import org.taperwright.workbench.ui.Prose;
 import org.taperwright.workbench.ui.Shots;
 
 /** What is asked while work is still going on: the last word stands, and nothing edited meanwhile is taken back. */
@@ -92,6 +93,34 @@ class LateWorkTest {
         assertThat(instrument(SampleLibrary.HAND_8).line()).isEqualTo("Moor");
         assertThat(instrument(SampleLibrary.HAND_8).supply().lot()).isEqualTo("b-7");
         assertThat(instrument(SampleLibrary.ROTARY).supply().lot()).isEqualTo("b-7");
+    }
+
+    @Test
+    void the_numbers_shown_are_those_of_the_instrument_selected_last_and_none_while_they_are_worked_out()
+            throws InterruptedException {
+        InstrumentsPanel panel = Shots.onEventThread(() -> {
+            InstrumentsPanel made = new InstrumentsPanel(desk, new MemorySettings());
+            made.attach();
+            return made;
+        });
+        Panels.perform(desk, () -> desk.select(SampleLibrary.ROTARY));
+        String ofRotary = number(panel);
+        whileBusy(() -> {
+            JTable table = (JTable) Panels.find(panel, "instruments.table");
+            table.setRowSelectionInterval(0, 0);
+            assertThat(number(panel)).isEqualTo("–");
+            table.setRowSelectionInterval(2, 2);
+        });
+        String ofHand = number(panel);
+        Panels.perform(desk, () -> desk.select(SampleLibrary.ROTARY));
+
+        assertThat(ofRotary).contains("N·mm", "estimate");
+        assertThat(ofHand).contains("N·mm", "estimate").isNotEqualTo(ofRotary);
+        assertThat(number(panel)).isEqualTo(ofRotary);
+    }
+
+    private static String number(InstrumentsPanel panel) {
+        return ((Prose) Panels.find(panel, "instrument.number.bending-moment-45")).getText();
     }
 
     private Instrument instrument(ThingId id) {

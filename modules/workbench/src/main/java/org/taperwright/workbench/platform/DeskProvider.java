@@ -18,6 +18,7 @@ import org.taperwright.library.exchange.FileFault;
 import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.history.EditHistory;
 import org.taperwright.library.history.NewLibrary;
+import org.taperwright.library.store.Access;
 import org.taperwright.library.store.BackupPolicy;
 import org.taperwright.library.store.BackupResult;
 import org.taperwright.library.store.Backups;
@@ -73,13 +74,30 @@ public final class DeskProvider {
         }
     }
 
-    /** Begins to open the library; returns at once. */
+    /** Whether the library is open. */
+    boolean isOpen() {
+        return desk.isDone();
+    }
+
+    /**
+     * Begins to open the library; returns at once. One on a server waits for the main window: before it shows, the platform's
+     * keyring does not know all keepers of passwords, and none of them could ask for leave.
+     */
     void open() {
-        disk.execute(this::openHere);
+        if (onServer()) {
+            WindowManager.getDefault().invokeWhenUIReady(() -> disk.execute(this::openHere));
+        } else {
+            disk.execute(this::openHere);
+        }
+    }
+
+    /** Whether the library is the one on a server. */
+    static boolean onServer() {
+        return SharedLibrary.chosen() && !LibraryPlace.named();
     }
 
     private void openHere() {
-        boolean onServer = SharedLibrary.chosen() && !LibraryPlace.named();
+        boolean onServer = onServer();
         OpenResult result = onServer
                 ? LibraryStore.open(SharedLibrary.settings(), SharedLibrary.password(), JsonForms.forStore())
                 : LibraryStore.open(LibraryPlace.file(), JsonForms.forStore());
@@ -93,6 +111,11 @@ public final class DeskProvider {
                     .forEach(thing -> Notices.warn(
                             "A thing in the library could not be read",
                             thing.id().value()));
+            if (opening.access() == Access.READER) {
+                Notices.warn(
+                        "You may look at this library",
+                        "Its owner can let you edit it: File, Who may use the library.");
+            }
             opening.onStoring(new StoringWatch(opening));
             opening.watch(times, LOOK);
             if (!onServer) {

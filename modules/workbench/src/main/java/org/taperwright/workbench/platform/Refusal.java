@@ -14,8 +14,7 @@ final class Refusal {
 
     static void show(String reason, boolean onServer) {
         if (onServer) {
-            Notices.warn("The shared library does not open", reason);
-            ConnectionAction.show();
+            ConnectionAction.show("The shared library does not open. " + reason);
             return;
         }
         JButton close = new JButton("Close");

@@ -39,8 +39,13 @@ final class SharedLibrary {
 
     /** The password, asked of the keyring anew each time. */
     static Password password() {
+        return password(settings());
+    }
+
+    /** The password kept for a user of a server. */
+    static Password password(ServerSettings settings) {
         return () -> {
-            char[] letters = Keyring.read(key(settings()));
+            char[] letters = Keyring.read(key(settings));
             return letters == null ? new char[0] : letters;
         };
     }

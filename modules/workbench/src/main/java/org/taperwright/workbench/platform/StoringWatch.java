@@ -1,13 +1,8 @@
 package org.taperwright.workbench.platform;
 
 import java.util.function.Consumer;
-import javax.swing.JButton;
-import org.openide.DialogDescriptor;
-import org.openide.DialogDisplayer;
-import org.taperwright.library.history.Choice;
 import org.taperwright.library.history.EditHistory;
 import org.taperwright.library.history.StoringEvent;
-import org.taperwright.workbench.ui.ConflictPanel;
 
 /** Tells the user when edits cannot be stored, and asks whose version stands when two programs changed one thing. */
 final class StoringWatch implements Consumer<StoringEvent> {
@@ -35,29 +30,12 @@ final class StoringWatch implements Consumer<StoringEvent> {
             Notices.warn(
                     "“" + refused.edit() + "” was not made", refused.fault().sentence());
         } else if (event instanceof StoringEvent.Conflicting conflicting) {
-            ask(conflicting);
+            OpenConflict.get().put(history, conflicting);
         } else if (event instanceof StoringEvent.LinkLost lost) {
             Notices.warn(
                     "The library is out of reach", lost.reason() + ". Edits are kept until it can be reached again.");
         } else if (event instanceof StoringEvent.LinkFound) {
             Notices.warn("The library can be reached again", "The edits that waited are being stored.");
         }
-    }
-
-    private void ask(StoringEvent.Conflicting conflicting) {
-        JButton mine = named("Keep mine", "conflict.mine");
-        JButton theirs = named("Take theirs", "conflict.theirs");
-        DialogDescriptor question =
-                new DialogDescriptor(new ConflictPanel(conflicting.edit(), conflicting.clashes()), "Two versions");
-        question.setOptions(new Object[] {mine, theirs});
-        question.setValue(mine);
-        Object answer = DialogDisplayer.getDefault().notify(question);
-        history.resolve(theirs.equals(answer) ? Choice.THEIRS : Choice.MINE);
-    }
-
-    private static JButton named(String words, String name) {
-        JButton button = new JButton(words);
-        button.setName(name);
-        return button;
     }
 }

@@ -12,6 +12,9 @@ import org.openide.awt.UndoRedo;
 import org.openide.windows.TopComponent;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.workbench.api.Desk;
+import org.taperwright.workbench.ui.Ink;
+import org.taperwright.workbench.ui.Prose;
+import org.taperwright.workbench.ui.Spacing;
 
 /**
  * A window of the workbench: it hosts one plain Swing panel, made when the library is open and given the desk. A
@@ -67,7 +70,11 @@ public abstract class WorkbenchWindow extends TopComponent {
     }
 
     private void explain(String reason) {
-        fillWith(new JLabel("The library cannot be opened. " + reason, SwingConstants.CENTER));
+        if (!filled) {
+            Prose why = new Prose("The library cannot be opened. " + reason, Ink::text, false);
+            why.setBorder(Spacing.around(Spacing.APART));
+            fillWith(why);
+        }
     }
 
     private void fillWith(JComponent shown) {

@@ -34,7 +34,8 @@ public final class ConflictPanel extends JPanel {
         setName("conflictPanel");
         Prose told = new Prose(
                 "Before “" + edit + "” was stored, " + authors(clashes)
-                        + ". Choose which version stands; the other stays in the thing's past and can be brought back.",
+                        + ". Choose which version stands. Yours would be stored after theirs, which stays in the thing's past; if "
+                        + "you take theirs, yours is dropped. Until you choose nothing more is stored, and neither is lost.",
                 Ink::text,
                 false);
         told.setName("conflict.told");

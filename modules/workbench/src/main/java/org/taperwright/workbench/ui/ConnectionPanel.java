@@ -70,6 +70,7 @@ public final class ConnectionPanel extends JPanel {
         database.setText(initial.database());
         user.setText(initial.user());
         encryption.setValue(initial.encryption());
+        password.putClientProperty("JTextField.placeholderText", initial.user().isEmpty() ? "" : "as kept");
         test.addActionListener(event -> test());
         add(form());
         setPreferredSize(new Dimension(520, 400));
@@ -89,7 +90,11 @@ public final class ConnectionPanel extends JPanel {
                 .row("Port", port, "Usually " + ServerSettings.USUAL_PORT)
                 .row("Database", database, "Name of the database")
                 .row("User", user, "Your user's name on the server")
-                .row("Password", password, "Kept in the keyring of this computer, never in a file in the clear")
+                .row(
+                        "Password",
+                        password,
+                        "Left empty, the one kept for this user stays. Kept by the keyring of this computer; where it has none, encrypted "
+                                + "under a master password that you choose. Never in a file in the clear")
                 .row("Encryption", encryption, "How the link to the server is encrypted");
         JPanel button = new JPanel(new BorderLayout());
         button.setOpaque(false);
@@ -135,6 +140,11 @@ public final class ConnectionPanel extends JPanel {
     /** What is wrong with the settings; empty when they can be kept. */
     public List<Fault> faults() {
         return onServer() ? settings().faults() : List.of();
+    }
+
+    /** Says beneath the form why it is shown. */
+    public void remark(String words) {
+        told.setText(words);
     }
 
     /** Says something beneath the form. */

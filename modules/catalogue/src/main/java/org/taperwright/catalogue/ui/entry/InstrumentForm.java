@@ -40,6 +40,7 @@ final class InstrumentForm extends JPanel {
     private final NameField.Lines note = new NameField.Lines("instrument.note", "Note", 3);
     private final PictureField picture;
     private final transient DesignPart design;
+    private final transient NumbersPart numbers;
     private final transient DrivePart drive;
     private final transient SupplyPart supply;
     private final FaultList faults =
@@ -52,6 +53,7 @@ final class InstrumentForm extends JPanel {
         edited = new EditedInstrument(desk, this::refuse);
         picture = new PictureField(desk);
         design = new DesignPart(edited);
+        numbers = new NumbersPart(desk);
         drive = new DrivePart(edited);
         supply = new SupplyPart(edited);
         name.onCommit(words ->
@@ -84,6 +86,7 @@ final class InstrumentForm extends JPanel {
                 .row("Maker", maker, "Who makes it")
                 .row("Line", line, "The maker's line");
         design.addTo(form);
+        numbers.addTo(form);
         drive.addTo(form);
         supply.addTo(form);
         form.heading("Picture and note")
@@ -108,6 +111,7 @@ final class InstrumentForm extends JPanel {
         note.setValue(instrument.note());
         picture.show(instrument.picture());
         design.show(instrument);
+        numbers.show(instrument);
         drive.show(instrument);
         supply.show(instrument.supply());
         faults.setFaults(InstrumentChecks.check(instrument, LocalDate.now()));
