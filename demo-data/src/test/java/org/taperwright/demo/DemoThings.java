@@ -55,7 +55,7 @@ final class DemoThings {
                 thing(sequence.canal().orElseThrow(), Canal.class),
                 sequence.motor().map(id -> thing(id, Motor.class)),
                 sequence.steps().stream()
-                        .map(step -> thing(step.instrument(), Instrument.class))
+                        .map(step -> step.uses().map(id -> thing(id, Instrument.class)))
                         .toList());
     }
 }

@@ -23,8 +23,8 @@ import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.instrument.Window;
+import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Sequence;
-import org.taperwright.shaping.sequence.Step;
 
 /** An invented sequence of three steps in a bent canal, with what it needs and one instrument more. */
 public final class SampleSequence {
@@ -80,12 +80,12 @@ public final class SampleSequence {
                 "");
     }
 
-    public static Step byHand(ThingId instrument) {
-        return new Step(instrument, 17.5, Motion.FILING, Optional.empty(), Optional.empty(), 2, "");
+    public static InstrumentStep byHand(ThingId instrument) {
+        return new InstrumentStep(instrument, 17.5, Motion.FILING, Optional.empty(), Optional.empty(), 2, "");
     }
 
-    public static Step powered(ThingId instrument) {
-        return new Step(instrument, 17.5, Motion.ROTATION, Optional.of(300.0), Optional.of(20.0), 2, "");
+    public static InstrumentStep powered(ThingId instrument) {
+        return new InstrumentStep(instrument, 17.5, Motion.ROTATION, Optional.of(300.0), Optional.of(20.0), 2, "");
     }
 
     private static Instrument instrument(String name, int size, double taper, Drive drive) {

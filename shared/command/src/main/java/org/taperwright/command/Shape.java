@@ -24,6 +24,7 @@ import org.taperwright.shaping.canal.preset.CanalPreset;
 import org.taperwright.shaping.canal.preset.CanalPresets;
 import org.taperwright.shaping.canal.preset.PresetDraw;
 import org.taperwright.shaping.finish.Finish;
+import org.taperwright.shaping.finish.NeedleWatch;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.passage.GeometricPassage;
@@ -108,14 +109,15 @@ final class Shape implements Callable<Integer> {
         GeometricPassage passage = GeometricPassages.of(arranged);
         PreparedSequence prepared = PreparedSequence.of(arranged);
         CanalInWork work = CanalInWork.of(arranged.canal(), Mesh.FINE.spacingMm(), Mesh.FINE.directions());
-        ShapedSequence shaped =
-                SequenceShaping.run(prepared, work, ShapingConstants.USUAL, StrokePlan.USUAL, Mesh.FINE, Progress.NONE);
+        NeedleWatch needles = new NeedleWatch(arranged);
+        ShapedSequence shaped = SequenceShaping.run(
+                prepared, work, ShapingConstants.USUAL, StrokePlan.USUAL, Mesh.FINE, needles, Progress.NONE);
         Finish finish = Finish.of(work, finishedTo(work, arranged, shaped), Progress.NONE);
         Optional<ShapingBands> known =
                 bands ? Optional.of(ShapingBands.of(prepared, shaped, Progress.NONE)) : Optional.empty();
         String text = given.json()
-                ? PassageJson.of(arranged, passage, shaped, finish, known)
-                : PassageText.of(arranged, passage, shaped, finish, known);
+                ? PassageJson.of(arranged, passage, shaped, needles.reaches(), finish, known)
+                : PassageText.of(arranged, passage, shaped, needles.reaches(), finish, known);
         spec.commandLine().getOut().print(text);
         return Main.DONE;
     }
@@ -125,10 +127,9 @@ final class Shape implements Callable<Integer> {
         return shaped.byPlace().isEmpty()
                 ? work.geometry().endDepthMm()
                 : work.geometry()
-                        .depthOfMm(arranged.sequence()
-                                .steps()
-                                .get(shaped.byPlace().lastKey())
-                                .depthMm());
+                        .depthOfMm(Math.min(
+                                arranged.canal().workingLengthMm(),
+                                arranged.depthMm(shaped.byPlace().lastKey())));
     }
 
     private String population(ArrangedSequence arranged, CanalPreset preset) {
@@ -181,14 +182,16 @@ final class Shape implements Callable<Integer> {
     private static ArrangedSequence arranged(ReadThing read, Canal canal, Shelf shelf) {
         Sequence sequence = (Sequence) read.thing();
         List<FileFault> faults = new ArrayList<>();
-        List<Instrument> instruments = new ArrayList<>();
+        List<Optional<Instrument>> instruments = new ArrayList<>();
         for (int i = 0; i < sequence.steps().size(); i++) {
-            ThingId id = sequence.steps().get(i).instrument();
             String where = "steps[" + i + "].instrument";
-            shelf.thing(id, ThingKind.INSTRUMENT)
-                    .ifPresentOrElse(
-                            thing -> instruments.add((Instrument) thing.thing()),
-                            () -> faults.add(absent(read, where, id, ThingKind.INSTRUMENT)));
+            Optional<ThingId> used = sequence.steps().get(i).uses();
+            Optional<Instrument> found =
+                    used.flatMap(id -> shelf.thing(id, ThingKind.INSTRUMENT)).map(thing -> (Instrument) thing.thing());
+            if (used.isPresent() && found.isEmpty()) {
+                faults.add(absent(read, where, used.get(), ThingKind.INSTRUMENT));
+            }
+            instruments.add(found);
         }
         Optional<Motor> motor =
                 sequence.motor().flatMap(id -> shelf.thing(id, ThingKind.MOTOR)).map(thing -> (Motor) thing.thing());

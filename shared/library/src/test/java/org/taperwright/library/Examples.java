@@ -48,6 +48,7 @@ import org.taperwright.shaping.canal.RootOutline;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.instrument.NeedleGauge;
 import org.taperwright.shaping.instrument.Picture;
 import org.taperwright.shaping.instrument.PictureResult;
 import org.taperwright.shaping.instrument.Pictures;
@@ -61,8 +62,12 @@ import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.kit.LifeSpent;
 import org.taperwright.shaping.kit.Piece;
 import org.taperwright.shaping.kit.Use;
+import org.taperwright.shaping.sequence.InstrumentStep;
+import org.taperwright.shaping.sequence.Irrigation;
+import org.taperwright.shaping.sequence.Patency;
+import org.taperwright.shaping.sequence.Recapitulation;
 import org.taperwright.shaping.sequence.Sequence;
-import org.taperwright.shaping.sequence.Step;
+import org.taperwright.shaping.sequence.SetAngles;
 
 /** Invented things, one of each kind, that use every field of their form and refer to each other. */
 public final class Examples {
@@ -249,12 +254,38 @@ public final class Examples {
 
     public static Sequence sequence() {
         return new Sequence(
+                "Steps of every kind",
+                Optional.of(CANAL_ID),
+                Optional.of(MOTOR_ID),
+                List.of(
+                        new InstrumentStep(
+                                INSTRUMENT_ID,
+                                12,
+                                Motion.RECIPROCATION,
+                                Optional.of(300.0),
+                                Optional.of(12.5),
+                                Optional.of(new SetAngles(150, 30)),
+                                3,
+                                "Pass."),
+                        new Irrigation(NeedleGauge.G30, 16.5, 2, "sodium hypochlorite 2.5 %", "Slowly."),
+                        new Patency(INSTRUMENT_ID, 0.5, "Once."),
+                        new Recapitulation(INSTRUMENT_ID, 2, "Gently."),
+                        new InstrumentStep(
+                                INSTRUMENT_ID, 18.5, Motion.FILING, Optional.empty(), Optional.empty(), 5, "")),
+                "Invented.");
+    }
+
+    /** As the first version of the form could say it. */
+    public static Sequence sequenceOfOld() {
+        return new Sequence(
                 "Two steps",
                 Optional.of(CANAL_ID),
                 Optional.of(MOTOR_ID),
                 List.of(
-                        new Step(INSTRUMENT_ID, 12, Motion.ROTATION, Optional.of(300.0), Optional.of(12.5), 3, "Pass."),
-                        new Step(INSTRUMENT_ID, 18.5, Motion.FILING, Optional.empty(), Optional.empty(), 5, "")),
+                        new InstrumentStep(
+                                INSTRUMENT_ID, 12, Motion.ROTATION, Optional.of(300.0), Optional.of(12.5), 3, "Pass."),
+                        new InstrumentStep(
+                                INSTRUMENT_ID, 18.5, Motion.FILING, Optional.empty(), Optional.empty(), 5, "")),
                 "Invented.");
     }
 

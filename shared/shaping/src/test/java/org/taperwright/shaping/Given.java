@@ -23,6 +23,7 @@ import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.instrument.Window;
 import org.taperwright.shaping.sequence.ArrangedSequence;
+import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 
@@ -71,6 +72,27 @@ public final class Given {
         return instrument(design(size, taper, 75, Motion.ROTATION), Drive.POWERED);
     }
 
+    /** The same instrument with another tip. */
+    public static Instrument withTip(Instrument old, TipKind kind) {
+        Design d = old.design();
+        return instrument(
+                new Design(
+                        d.name(),
+                        d.note(),
+                        d.tipDiameterMm(),
+                        d.taper(),
+                        d.shaftDiameterMm(),
+                        d.lengthMm(),
+                        d.sections(),
+                        d.flutes(),
+                        d.hand(),
+                        new Tip(kind, d.tip().angleDeg()),
+                        d.alloy(),
+                        d.making(),
+                        d.motion()),
+                old.drive());
+    }
+
     private static Instrument instrument(Design design, Drive drive) {
         boolean powered = drive == Drive.POWERED;
         return new Instrument(
@@ -104,9 +126,9 @@ public final class Given {
     }
 
     /** A step with the settings of {@link #rotary}, or none by hand. */
-    public static Step step(Instrument instrument, double depthMm) {
+    public static InstrumentStep step(Instrument instrument, double depthMm) {
         boolean powered = instrument.drive() == Drive.POWERED;
-        return new Step(
+        return new InstrumentStep(
                 new ThingId("instrument"),
                 depthMm,
                 instrument.design().motion(),
@@ -127,8 +149,9 @@ public final class Given {
 
     /** Instruments used with their steps. */
     public static ArrangedSequence arranged(
-            Canal canal, Optional<Motor> motor, List<Instrument> instruments, List<Step> steps) {
+            Canal canal, Optional<Motor> motor, List<Instrument> instruments, List<? extends Step> steps) {
         Sequence sequence = new Sequence("sequence", Optional.empty(), Optional.empty(), new ArrayList<>(steps), "");
-        return new ArrangedSequence(sequence, canal, motor, instruments);
+        return new ArrangedSequence(
+                sequence, canal, motor, instruments.stream().map(Optional::of).toList());
     }
 }

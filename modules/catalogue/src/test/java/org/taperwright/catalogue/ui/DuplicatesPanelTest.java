@@ -13,6 +13,7 @@ import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.api.BareDesk;
@@ -28,7 +29,7 @@ class DuplicatesPanelTest {
         Map<ThingId, Record> things = new LinkedHashMap<>(SampleLibrary.things());
         things.put(SampleLibrary.HAND_25, stocked(SampleLibrary.hand(25), 2));
         things.put(TWIN, stocked(SampleLibrary.hand(25), 3));
-        Step step = new Step(TWIN, 18, Motion.FILING, Optional.empty(), Optional.empty(), 3, "");
+        Step step = new InstrumentStep(TWIN, 18, Motion.FILING, Optional.empty(), Optional.empty(), 3, "");
         things.put(SEQUENCE, new Sequence("By hand", Optional.empty(), Optional.empty(), List.of(step), ""));
         try (BareDesk desk = Shots.onEventThread(() -> new BareDesk(things))) {
             DuplicatesPanel panel = Shots.onEventThread(() -> new DuplicatesPanel(desk));
@@ -52,7 +53,8 @@ class DuplicatesPanelTest {
                             .orElseThrow()
                             .steps()
                             .get(0)
-                            .instrument())
+                            .uses()
+                            .orElseThrow())
                     .isEqualTo(SampleLibrary.HAND_25);
             assertThat(desk.snapshot().ofKind(ThingKind.INSTRUMENT)).hasSize(3);
         }

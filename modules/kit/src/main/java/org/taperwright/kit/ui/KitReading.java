@@ -24,7 +24,6 @@ import org.taperwright.shaping.kit.Piece;
 import org.taperwright.shaping.kit.Reorder;
 import org.taperwright.shaping.kit.Reorders;
 import org.taperwright.shaping.sequence.Sequence;
-import org.taperwright.shaping.sequence.Step;
 
 /**
  * Everything the window says of a kit, worked out off the event thread.
@@ -59,7 +58,7 @@ record KitReading(
         kit.pieces().stream().map(Piece::instrument).forEach(each -> keep(each, instruments, concerned));
         sequences.values().stream()
                 .flatMap(sequence -> sequence.steps().stream())
-                .map(Step::instrument)
+                .flatMap(step -> step.uses().stream())
                 .forEach(each -> keep(each, instruments, concerned));
         KitCard card =
                 KitCards.of(kit, concerned, motors, sequences, DiscardRules.all(DiscardRules.USUAL_LIFE_SHARE), today);

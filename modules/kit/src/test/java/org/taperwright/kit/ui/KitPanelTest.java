@@ -31,6 +31,7 @@ import org.taperwright.shaping.canal.Opening;
 import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.kit.LifeSpent;
 import org.taperwright.shaping.kit.Piece;
+import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.api.BareDesk;
@@ -150,8 +151,8 @@ class KitPanelTest {
                 "");
         Sequence sequence =
                 desk.snapshot().thing(SampleKit.SEQUENCE, Sequence.class).orElseThrow();
-        List<Step> steps =
-                List.of(new Step(SampleKit.ROTARY, 17, Motion.ROTATION, Optional.of(300.0), Optional.of(20.0), 3, ""));
+        List<Step> steps = List.of(new InstrumentStep(
+                SampleKit.ROTARY, 17, Motion.ROTATION, Optional.of(300.0), Optional.of(20.0), 3, ""));
         perform(() -> desk.edit(
                 "Try it in a canal",
                 List.of(

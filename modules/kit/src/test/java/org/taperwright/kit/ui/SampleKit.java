@@ -19,6 +19,7 @@ import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.kit.LifeSpent;
 import org.taperwright.shaping.kit.Piece;
 import org.taperwright.shaping.kit.Use;
+import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 
@@ -93,7 +94,7 @@ final class SampleKit {
     }
 
     private static Step step(ThingId instrument) {
-        return new Step(instrument, 18, Motion.ROTATION, Optional.of(300.0), Optional.of(20.0), 3, "");
+        return new InstrumentStep(instrument, 18, Motion.ROTATION, Optional.of(300.0), Optional.of(20.0), 3, "");
     }
 
     private static Piece piece(

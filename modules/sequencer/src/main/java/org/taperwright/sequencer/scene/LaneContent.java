@@ -3,51 +3,65 @@ package org.taperwright.sequencer.scene;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.taperwright.mechanics.design.Motion;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.passage.StepGeometry;
 import org.taperwright.shaping.passage.Third;
+import org.taperwright.shaping.sequence.InstrumentStep;
+import org.taperwright.shaping.sequence.Irrigation;
+import org.taperwright.shaping.sequence.Step;
 
 /**
  * What a step's lane shows.
  *
  * @param index place of the step, from 0
- * @param instrument its instrument, absent when it is no longer in the library
+ * @param step the step
+ * @param instrument its instrument, absent when it uses none or it is no longer in the library
  * @param depthMm where its tip stands, mm from the coronal reference point
- * @param motion how it is moved
  * @param geometry what it does by geometry, absent until computed
  * @param outdated whether that geometry belongs to an earlier state of the sequence
  */
 public record LaneContent(
         int index,
+        Step step,
         Optional<Instrument> instrument,
         double depthMm,
-        Motion motion,
         Optional<StepGeometry> geometry,
         boolean outdated) {
     private static final double SHOWN_MM3 = 0.005;
 
     /** Size and taper as the trade writes them. */
     String designation() {
+        if (step instanceof Irrigation rinse) {
+            return rinse.needle().word();
+        }
         return instrument.map(Designation::of).map(Designation::text).orElse("–");
     }
 
-    /** The instrument's name, or that it is gone. */
+    /** The instrument's name, or that it is gone; what is given in an irrigation. */
     String name() {
+        if (step instanceof Irrigation rinse) {
+            return rinse.irrigant();
+        }
         return instrument.map(Instrument::name).orElse("no longer in the library");
     }
 
-    /** Depth and motion. */
+    /** Whether the instrument that the step uses is no longer in the library. */
+    boolean gone() {
+        return step.uses().isPresent() && instrument.isEmpty();
+    }
+
+    /** Depth, and motion or kind. */
     String setting() {
-        return String.format(Locale.ROOT, "%.1f mm, %s", depthMm, motion.word());
+        String how = step instanceof InstrumentStep work ? work.motion().word() : step.word();
+        return String.format(Locale.ROOT, "%.1f mm, %s", depthMm, how);
     }
 
     /** The whole lane in words, for assistive technology. */
     public String words(int lanes) {
         String does = geometry.map(LaneContent::wider).orElse("not computed yet");
-        return "Step " + (index + 1) + " of " + lanes + ": " + designation() + ", " + name() + ", " + setting() + "; "
-                + does;
+        return "Step " + (index + 1) + " of " + lanes + ": " + designation() + ", " + name() + ", " + setting()
+                + (step instanceof Irrigation ? "" : "; " + does);
     }
 
     /** Where the step is wider than what was there before, in words. */

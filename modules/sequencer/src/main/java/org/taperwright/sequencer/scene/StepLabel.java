@@ -53,7 +53,7 @@ final class StepLabel extends SceneWidget {
         g.drawString(lane.designation(), chip + icon.getIconWidth() + Spacing.TIGHT, baseline);
         g.setFont(Ink.smallFont());
         FontMetrics small = g.getFontMetrics();
-        g.setColor(lane.instrument().isPresent() ? Ink.text() : Ink.fault());
+        g.setColor(lane.gone() ? Ink.fault() : Ink.text());
         g.drawString(cut(small, lane.name(), width), x, baseline + layout.lineHeight());
         g.setColor(Ink.quiet());
         g.drawString(cut(small, lane.setting(), width), x, baseline + 2 * layout.lineHeight());

@@ -55,7 +55,7 @@ record PassageWork(Arrangement arrangement) implements Work<PassageWork.Passed> 
             progress.check();
             GeometricPassage passage = GeometricPassages.of(arranged.get());
             for (int i = 0; i < passage.steps().size(); i++) {
-                steps.set(complete.get(i), Optional.of(passage.steps().get(i)));
+                steps.set(complete.get(i), passage.steps().get(i));
             }
             passage.remarks().forEach(fault -> remarks.add(counted(fault, complete)));
         }

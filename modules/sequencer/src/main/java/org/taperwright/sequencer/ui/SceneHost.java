@@ -17,6 +17,7 @@ import org.taperwright.library.store.Arrangement;
 import org.taperwright.sequencer.scene.LaneContent;
 import org.taperwright.sequencer.scene.SceneContent;
 import org.taperwright.sequencer.scene.SequenceScene;
+import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.passage.StepGeometry;
 import org.taperwright.shaping.sequence.Sequence;
@@ -114,6 +115,7 @@ final class SceneHost extends JPanel {
 
     private static List<LaneContent> lanes(Arrangement arrangement, Optional<PassageWork.Passed> passed) {
         List<LaneContent> lanes = new ArrayList<>();
+        double workingLength = arrangement.canal().map(Canal::workingLengthMm).orElse(0.0);
         for (int i = 0; i < arrangement.sequence().steps().size(); i++) {
             Step step = arrangement.sequence().steps().get(i);
             int index = i;
@@ -123,7 +125,7 @@ final class SceneHost extends JPanel {
             boolean outdated = passed.filter(result -> result.arrangement().equals(arrangement))
                     .isEmpty();
             lanes.add(new LaneContent(
-                    i, arrangement.instruments().get(i), step.depthMm(), step.motion(), geometry, outdated));
+                    i, step, arrangement.instruments().get(i), step.depthMm(workingLength), geometry, outdated));
         }
         return lanes;
     }
@@ -133,6 +135,6 @@ final class SceneHost extends JPanel {
         List<Step> then = passed.arrangement().sequence().steps();
         return step < then.size()
                 && passed.arrangement().sequence().canal().equals(now.canal())
-                && then.get(step).instrument().equals(now.steps().get(step).instrument());
+                && then.get(step).uses().equals(now.steps().get(step).uses());
     }
 }

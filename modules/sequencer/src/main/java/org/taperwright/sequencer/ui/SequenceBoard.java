@@ -1,15 +1,19 @@
 package org.taperwright.sequencer.ui;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.sequencer.scene.SceneOrders;
+import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.api.Desk;
 
 /**
@@ -125,6 +129,36 @@ final class SequenceBoard implements SceneOrders, SequenceKeys.Commands {
         }
     }
 
+    /** Working length of the sequence's canal, mm; 0 without one. */
+    double workingLengthMm() {
+        return stored().flatMap(Sequence::canal)
+                .flatMap(id -> desk.snapshot().thing(id, Canal.class))
+                .map(Canal::workingLengthMm)
+                .orElse(0.0);
+    }
+
+    /** Puts a step of another kind than an instrument's behind the selected one. */
+    void insertBetween(Function<ThingId, Step> step) {
+        ThingId small = desk.selected(ThingKind.INSTRUMENT)
+                .or(() -> smallest().map(Entry::id))
+                .orElseGet(ThingId::fresh);
+        insertStep(step.apply(small));
+    }
+
+    private Optional<Entry> smallest() {
+        return desk.snapshot().ofKind(ThingKind.INSTRUMENT).stream()
+                .min(Comparator.comparingInt(entry -> ((Instrument) entry.thing()).size()));
+    }
+
+    private void insertStep(Step step) {
+        int place = selected() + 1;
+        Optional<Sequence> stored = stored();
+        if (stored.isPresent()) {
+            selected = place;
+            apply(SequenceEdits.insert(stored.get(), place, step));
+        }
+    }
+
     @Override
     public void selectBeside(int places) {
         int steps = stored().map(sequence -> sequence.steps().size()).orElse(0);
@@ -142,7 +176,7 @@ final class SequenceBoard implements SceneOrders, SequenceKeys.Commands {
         if (step >= 0) {
             sequence()
                     .ifPresent(sequence -> tryDepth(
-                            step, Math.max(0, sequence.steps().get(step).depthMm() + mm)));
+                            step, Math.max(0, sequence.steps().get(step).depthMm(workingLengthMm()) + mm)));
         }
     }
 

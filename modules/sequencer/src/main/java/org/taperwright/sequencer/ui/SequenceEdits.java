@@ -3,6 +3,7 @@ package org.taperwright.sequencer.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.ThingId;
@@ -12,6 +13,8 @@ import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.instrument.Window;
+import org.taperwright.shaping.sequence.InstrumentStep;
+import org.taperwright.shaping.sequence.Recapitulation;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Sequences;
 import org.taperwright.shaping.sequence.Step;
@@ -72,89 +75,48 @@ final class SequenceEdits {
 
     /** Puts a step's tip at a depth, mm from the coronal reference point. */
     static Optional<Edit> depth(Sequence sequence, int step, double depthMm) {
-        return change(
-                sequence,
-                step,
-                "depth",
-                Shown.mm(depthMm),
-                old -> new Step(
-                        old.instrument(),
-                        depthMm,
-                        old.motion(),
-                        old.speedRpm(),
-                        old.torqueNmm(),
-                        old.strokes(),
-                        old.note()));
+        return change(sequence, step, "depth", Shown.mm(depthMm), old -> old.at(depthMm));
     }
 
     /** Moves a step's instrument another way. */
     static Optional<Edit> motion(Sequence sequence, int step, Motion motion) {
-        return change(
-                sequence,
-                step,
-                "motion",
-                motion.word(),
-                old -> new Step(
-                        old.instrument(),
-                        old.depthMm(),
-                        motion,
-                        old.speedRpm(),
-                        old.torqueNmm(),
-                        old.strokes(),
-                        old.note()));
+        return work(sequence, step, "motion", motion.word(), old -> old.withMotion(motion));
     }
 
     /** Sets the motor's speed for a step, rpm; absent for a step by hand. */
     static Optional<Edit> speed(Sequence sequence, int step, Optional<Double> rpm) {
         String value = rpm.map(Shown::rpm).orElse("not set");
-        return change(
-                sequence,
-                step,
-                "speed",
-                value,
-                old -> new Step(
-                        old.instrument(),
-                        old.depthMm(),
-                        old.motion(),
-                        rpm,
-                        old.torqueNmm(),
-                        old.strokes(),
-                        old.note()));
+        return work(sequence, step, "speed", value, old -> old.withSpeed(rpm));
     }
 
     /** Sets the motor's torque limit for a step, N mm; absent for a step by hand. */
     static Optional<Edit> torque(Sequence sequence, int step, Optional<Double> torqueNmm) {
         String value = torqueNmm.map(Shown::torque).orElse("not set");
-        return change(
-                sequence,
-                step,
-                "torque limit",
-                value,
-                old -> new Step(
-                        old.instrument(),
-                        old.depthMm(),
-                        old.motion(),
-                        old.speedRpm(),
-                        torqueNmm,
-                        old.strokes(),
-                        old.note()));
+        return work(sequence, step, "torque limit", value, old -> old.withTorque(torqueNmm));
     }
 
     /** Sets the number of strokes of a step. */
     static Optional<Edit> strokes(Sequence sequence, int step, int strokes) {
-        return change(
-                sequence,
-                step,
-                "strokes",
-                Integer.toString(strokes),
-                old -> new Step(
-                        old.instrument(),
-                        old.depthMm(),
-                        old.motion(),
-                        old.speedRpm(),
-                        old.torqueNmm(),
-                        strokes,
-                        old.note()));
+        return change(sequence, step, "strokes", Integer.toString(strokes), old -> {
+            if (old instanceof InstrumentStep work) {
+                return work.withStrokes(strokes);
+            }
+            return old instanceof Recapitulation back
+                    ? new Recapitulation(back.instrument(), strokes, back.note())
+                    : old;
+        });
+    }
+
+    /** Puts another step of a kind in the place of one. */
+    static Optional<Edit> replace(Sequence sequence, int step, String field, Step other) {
+        return change(sequence, step, field, "", old -> other);
+    }
+
+    /** Adds a step of any kind before the place given. */
+    static Optional<Edit> insert(Sequence sequence, int place, Step step) {
+        int at = Math.max(0, Math.min(sequence.steps().size(), place));
+        return Optional.of(
+                new Edit("Add step " + (at + 1) + ", " + step.word(), Sequences.inserted(sequence, at, step)));
     }
 
     /** Tries the sequence in another canal. */
@@ -201,7 +163,7 @@ final class SequenceEdits {
                 .map(Canal::workingLengthMm)
                 .orElse(instrument.design().lengthMm());
         boolean powered = instrument.drive() == Drive.POWERED;
-        return new Step(
+        return new InstrumentStep(
                 id,
                 depth,
                 instrument.design().motion(),
@@ -231,7 +193,18 @@ final class SequenceEdits {
         return unlessSame(
                 sequence,
                 new Edit(
-                        "Step " + (step + 1) + " " + field + " " + value, Sequences.withStep(sequence, step, changed)));
+                        ("Step " + (step + 1) + " " + field + " " + value).strip(),
+                        Sequences.withStep(sequence, step, changed)));
+    }
+
+    private static Optional<Edit> work(
+            Sequence sequence, int step, String field, String value, UnaryOperator<InstrumentStep> change) {
+        return change(
+                sequence,
+                step,
+                field,
+                value,
+                old -> old instanceof InstrumentStep instrumental ? change.apply(instrumental) : old);
     }
 
     private static Optional<Edit> unlessSame(Sequence sequence, Edit edit) {

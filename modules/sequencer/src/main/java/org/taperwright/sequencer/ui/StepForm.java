@@ -1,5 +1,6 @@
 package org.taperwright.sequencer.ui;
 
+import java.awt.CardLayout;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -7,6 +8,7 @@ import javax.swing.JPanel;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.FormPane;
@@ -34,9 +36,17 @@ final class StepForm extends JPanel {
 
         /** Sets the number of strokes. */
         void strokes(int strokes);
+
+        /** Puts another step in the place of one that is no instrument's work. */
+        void between(String field, Step step);
     }
 
     private static final double NMM_PER_NCM = 10;
+    private static final String WORK = "work";
+    private static final String BETWEEN = "between";
+
+    private final CardLayout cards = new CardLayout();
+    private final BetweenForm between;
 
     private final QuantityField depth = new QuantityField("step.depth", "Depth", QuantityKind.length(0, 40, 0.5));
     private final ChoiceField<Motion> motion =
@@ -52,7 +62,7 @@ final class StepForm extends JPanel {
             new QuantityField("step.strokes", "Strokes", new QuantityKind("", 0, 99, 1, 0, 0, Map.of()));
 
     StepForm(Entries entries) {
-        super(new java.awt.BorderLayout());
+        setLayout(cards);
         setName("step.form");
         setOpaque(false);
         depth.onPreview(entries::tryDepth).onCommit(entries::depth);
@@ -60,12 +70,17 @@ final class StepForm extends JPanel {
         speed.onCommit(value -> entries.speed(value == 0 ? Optional.empty() : Optional.of(value)));
         torque.onCommit(value -> entries.torque(value == 0 ? Optional.empty() : Optional.of(value * NMM_PER_NCM)));
         strokes.onCommit(value -> entries.strokes((int) Math.round(value)));
-        add(new FormPane("step.fields")
-                .row("Depth", depth, "How far the tip goes, from the coronal reference point")
-                .row("Motion", motion, "How the instrument is moved")
-                .row("Speed", speed, "Speed set on the motor; 0 leaves it unset")
-                .row("Torque limit", torque, "Torque limit set on the motor; 0 leaves it unset")
-                .row("Strokes", strokes, "Number of strokes"));
+        between = new BetweenForm(entries::between);
+        add(between, BETWEEN);
+        add(
+                new FormPane("step.fields")
+                        .row("Depth", depth, "How far the tip goes, from the coronal reference point")
+                        .row("Motion", motion, "How the instrument is moved")
+                        .row("Speed", speed, "Speed set on the motor; 0 leaves it unset")
+                        .row("Torque limit", torque, "Torque limit set on the motor; 0 leaves it unset")
+                        .row("Strokes", strokes, "Number of strokes"),
+                WORK);
+        cards.show(this, WORK);
     }
 
     /** Shows a step; without one the fields cannot be used. */
@@ -73,7 +88,13 @@ final class StepForm extends JPanel {
         boolean powered = instrument.map(used -> used.drive() == Drive.POWERED).orElse(true);
         List.of(depth, motion, strokes).forEach(field -> field.setEnabled(step.isPresent()));
         List.of(speed, torque).forEach(field -> field.setEnabled(step.isPresent() && powered));
-        step.ifPresent(shown -> {
+        step.ifPresent(any -> {
+            if (!(any instanceof InstrumentStep shown)) {
+                between.show(any, instrument);
+                cards.show(this, BETWEEN);
+                return;
+            }
+            cards.show(this, WORK);
             depth.setValue(shown.depthMm());
             motion.setValue(shown.motion());
             speed.setValue(shown.speedRpm().orElse(0.0));

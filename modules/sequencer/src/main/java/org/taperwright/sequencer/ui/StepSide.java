@@ -15,6 +15,10 @@ import javax.swing.Scrollable;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.instrument.NeedleGauge;
+import org.taperwright.shaping.sequence.Irrigation;
+import org.taperwright.shaping.sequence.Patency;
+import org.taperwright.shaping.sequence.Recapitulation;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.ui.FaultList;
@@ -25,6 +29,8 @@ import org.taperwright.workbench.ui.Spacing;
 final class StepSide extends JPanel implements Scrollable {
     private static final int WIDTH = 284;
     private static final int SCROLL_STEP = 32;
+    private static final double NEEDLE_SHORT_MM = 2;
+    private static final double BEYOND_MM = 0.5;
 
     private final transient SequenceBoard board;
     private final Heading title = new Heading(" ");
@@ -58,7 +64,27 @@ final class StepSide extends JPanel implements Scrollable {
         step.add(buttons, BorderLayout.SOUTH);
         JPanel top = new JPanel(new BorderLayout(0, Spacing.NEAR));
         top.setOpaque(false);
-        top.add(add, BorderLayout.NORTH);
+        JPanel adding = new JPanel(new GridLayout(0, 2, Spacing.TIGHT, Spacing.TIGHT));
+        adding.setOpaque(false);
+        adding.add(add);
+        adding.add(button(
+                "Add irrigation",
+                "Adds a rinse behind the selected step",
+                () -> board.insertBetween(small -> new Irrigation(
+                        NeedleGauge.G30,
+                        Math.max(0, board.workingLengthMm() - NEEDLE_SHORT_MM),
+                        1,
+                        Irrigation.COMMON_IRRIGANTS.get(1),
+                        ""))));
+        adding.add(button(
+                "Add patency",
+                "Adds a patency step with the instrument selected in the catalogue, or the smallest",
+                () -> board.insertBetween(small -> new Patency(small, BEYOND_MM, ""))));
+        adding.add(button(
+                "Add recapitulation",
+                "Adds a recapitulation with the instrument selected in the catalogue, or the smallest",
+                () -> board.insertBetween(small -> new Recapitulation(small, 2, ""))));
+        top.add(adding, BorderLayout.NORTH);
         top.add(step, BorderLayout.CENTER);
         JPanel remarks = new JPanel(new BorderLayout(0, Spacing.NEAR));
         remarks.setOpaque(false);
@@ -154,6 +180,11 @@ final class StepSide extends JPanel implements Scrollable {
         @Override
         public void strokes(int strokes) {
             edit(sequence -> SequenceEdits.strokes(sequence, board.selected(), strokes));
+        }
+
+        @Override
+        public void between(String field, Step step) {
+            edit(sequence -> SequenceEdits.replace(sequence, board.selected(), field, step));
         }
 
         private void edit(java.util.function.Function<Sequence, Optional<SequenceEdits.Edit>> edit) {

@@ -191,21 +191,17 @@ class SequenceSceneTest {
     private static SceneContent content(int selected) {
         Canal canal = SampleSequence.canal();
         Sequence sequence = (Sequence) SampleSequence.things().get(SampleSequence.SEQUENCE);
-        List<Instrument> instruments = sequence.steps().stream()
-                .map(step -> (Instrument) SampleSequence.things().get(step.instrument()))
+        List<Optional<Instrument>> instruments = sequence.steps().stream()
+                .map(step -> step.uses()
+                        .map(id -> (Instrument) SampleSequence.things().get(id)))
                 .toList();
-        List<StepGeometry> geometry =
+        List<Optional<StepGeometry>> geometry =
                 GeometricPassages.steps(new ArrangedSequence(sequence, canal, Optional.empty(), instruments));
         List<LaneContent> lanes = new ArrayList<>();
         for (int i = 0; i < instruments.size(); i++) {
             Step step = sequence.steps().get(i);
             lanes.add(new LaneContent(
-                    i,
-                    Optional.of(instruments.get(i)),
-                    step.depthMm(),
-                    step.motion(),
-                    Optional.of(geometry.get(i)),
-                    false));
+                    i, step, instruments.get(i), step.depthMm(canal.workingLengthMm()), geometry.get(i), false));
         }
         return new SceneContent(canal, lanes, selected);
     }

@@ -13,8 +13,8 @@ import org.taperwright.library.store.Snapshot;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.sequencer.SampleSequence;
+import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Sequence;
-import org.taperwright.shaping.sequence.Step;
 
 class SequenceEditsTest {
     private final Snapshot snapshot = snapshot();
@@ -27,7 +27,7 @@ class SequenceEditsTest {
                 .orElseThrow();
 
         assertThat(edit.name()).isEqualTo("Add step 2, Fen rotary 30");
-        Step added = edit.after().steps().get(1);
+        InstrumentStep added = (InstrumentStep) edit.after().steps().get(1);
         assertThat(added.depthMm()).isEqualTo(17.5);
         assertThat(added.motion()).isEqualTo(Motion.ROTATION);
         assertThat(added.speedRpm()).contains(300.0);
@@ -37,7 +37,7 @@ class SequenceEditsTest {
 
     @Test
     void a_hand_instrument_is_given_no_speed_or_torque() {
-        Step added = SequenceEdits.add(sequence, 0, List.of(SampleSequence.HAND), snapshot)
+        InstrumentStep added = (InstrumentStep) SequenceEdits.add(sequence, 0, List.of(SampleSequence.HAND), snapshot)
                 .orElseThrow()
                 .after()
                 .steps()
@@ -55,7 +55,7 @@ class SequenceEditsTest {
 
         assertThat(edit.name()).isEqualTo("Add steps 4 to 5");
         assertThat(edit.after().steps().subList(3, 5))
-                .extracting(Step::instrument)
+                .extracting(step -> step.uses().orElseThrow())
                 .containsExactly(SampleSequence.EXTRA, SampleSequence.HAND);
         assertThat(SequenceEdits.add(sequence, 0, List.of(SampleSequence.MOTOR), snapshot))
                 .isEmpty();
@@ -84,9 +84,9 @@ class SequenceEditsTest {
                         .orElseThrow()
                         .after()
                         .steps()
-                        .get(0)
-                        .strokes())
-                .isEqualTo(5);
+                        .get(0))
+                .isInstanceOfSatisfying(
+                        InstrumentStep.class, step -> assertThat(step.strokes()).isEqualTo(5));
     }
 
     @Test

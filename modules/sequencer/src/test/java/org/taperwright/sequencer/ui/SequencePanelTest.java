@@ -19,7 +19,6 @@ import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.sequencer.SampleSequence;
 import org.taperwright.sequencer.scene.SceneContent;
 import org.taperwright.shaping.sequence.Sequence;
-import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.api.BareDesk;
 import org.taperwright.workbench.ui.Shots;
 
@@ -91,7 +90,7 @@ class SequencePanelTest {
         press("released LEFT");
 
         assertThat(desk.nextUndo()).contains("Step 1 depth 16 mm");
-        assertThat(sequence().steps().get(0).depthMm()).isEqualTo(16.0);
+        assertThat(sequence().steps().get(0).depthMm(17.5)).isEqualTo(16.0);
 
         perform(desk::undo);
 
@@ -152,6 +151,36 @@ class SequencePanelTest {
     }
 
     @Test
+    void irrigation_patency_and_recapitulation_are_added_changed_moved_and_removed() throws InterruptedException {
+        for (String kind : List.of("irrigation", "patency", "recapitulation")) {
+            javax.swing.AbstractButton add = (javax.swing.AbstractButton) find(panel, "step.Add " + kind);
+            perform(add::doClick);
+            assertThat(desk.nextUndo().orElseThrow()).startsWith("Add step").endsWith(kind);
+        }
+        assertThat(sequence().steps()).hasSize(6);
+        assertThat(sequence().steps().subList(1, 4))
+                .extracting(org.taperwright.shaping.sequence.Step::word)
+                .containsExactly("irrigation", "patency", "recapitulation");
+        assertThat(content().lanes().get(1).words(6))
+                .isEqualTo("Step 2 of 6: 30G, sodium hypochlorite 2.5 %, 15.5 mm, irrigation");
+
+        press("UP");
+        press("UP");
+        javax.swing.JTextField irrigant = (javax.swing.JTextField) find(panel, "step.irrigant");
+        perform(() -> {
+            irrigant.setText("saline");
+            irrigant.postActionEvent();
+        });
+        assertThat(desk.nextUndo()).contains("Step 2 irrigant");
+        assertThat(content().lanes().get(1).words(6)).contains("saline");
+
+        press("alt UP");
+        assertThat(sequence().steps().get(0).word()).isEqualTo("irrigation");
+        press("DELETE");
+        assertThat(sequence().steps()).hasSize(5);
+    }
+
+    @Test
     void an_empty_library_says_what_to_do_next() throws InterruptedException {
         close();
         open(Map.of());
@@ -178,7 +207,7 @@ class SequencePanelTest {
     }
 
     private List<ThingId> instruments() {
-        return sequence().steps().stream().map(Step::instrument).toList();
+        return sequence().steps().stream().flatMap(step -> step.uses().stream()).toList();
     }
 
     private String text(String field) {

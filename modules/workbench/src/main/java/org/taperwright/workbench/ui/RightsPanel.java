@@ -131,7 +131,8 @@ public final class RightsPanel extends JPanel {
                 list.setRowSelectionInterval(row, row);
             }
         }
-        String asked = mayGive ? "Select a user to give or take rights." : "Only the library's owner gives or takes rights.";
+        String asked =
+                mayGive ? "Select a user to give or take rights." : "Only the library's owner gives or takes rights.";
         told.setText(words.isEmpty() ? asked : words);
         wake();
     }

@@ -141,8 +141,9 @@ class RightsPanelTest {
     private final class Server implements RightsPanel.Rights {
         @Override
         public Members members() {
-            return new Members.Listed(held.entrySet().stream()
-                    .map(each -> new Member(each.getKey(), each.getValue()))
+            return new Members.Listed(
+                    held.entrySet().stream()
+                            .map(each -> new Member(each.getKey(), each.getValue()))
                             .sorted(Comparator.comparing(Member::rights))
                             .toList(),
                     owner);

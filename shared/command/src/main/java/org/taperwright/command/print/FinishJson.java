@@ -15,6 +15,20 @@ final class FinishJson {
         this.out = out;
     }
 
+    /** How deep one needle reaches. */
+    static void needle(NeedleReach reach, JsonWriter out) {
+        out.beginObject(false);
+        out.name("gauge").text(reach.gauge().word());
+        out.name("outerMm").number(reach.gauge().outerMm());
+        out.name(Standing.COMPUTED.word()).beginObject(true);
+        out.name("flexibleMm").number(reach.flexibleMm());
+        out.name("besideMm").number(reach.besideMm()).endObject();
+        out.name(Standing.INDEX.word()).beginObject(true);
+        out.name("stiffMm").number(reach.stiffMm());
+        out.name("stoppedBy").text(reach.stop().word()).endObject();
+        out.endObject();
+    }
+
     void write(Finish finish) {
         out.name("finish").beginObject(false);
         out.name("endMm").number(finish.endMm());
@@ -24,16 +38,7 @@ final class FinishJson {
         out.name("assumedStrain").number(StiffNeedle.STRAIN);
         out.name("needles").beginList(finish.needles().isEmpty());
         for (NeedleReach reach : finish.needles()) {
-            out.beginObject(false);
-            out.name("gauge").text(reach.gauge().word());
-            out.name("outerMm").number(reach.gauge().outerMm());
-            out.name(Standing.COMPUTED.word()).beginObject(true);
-            out.name("flexibleMm").number(reach.flexibleMm());
-            out.name("besideMm").number(reach.besideMm()).endObject();
-            out.name(Standing.INDEX.word()).beginObject(true);
-            out.name("stiffMm").number(reach.stiffMm());
-            out.name("stoppedBy").text(reach.stop().word()).endObject();
-            out.endObject();
+            needle(reach, out);
         }
         out.endList();
         out.name("cones").beginList(finish.cones().isEmpty());

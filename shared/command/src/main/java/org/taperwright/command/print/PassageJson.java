@@ -2,9 +2,11 @@ package org.taperwright.command.print;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.shaping.finish.Finish;
+import org.taperwright.shaping.finish.NeedleReach;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.StepGeometry;
@@ -22,9 +24,10 @@ public final class PassageJson {
             ArrangedSequence arranged,
             GeometricPassage passage,
             ShapedSequence shaped,
+            SortedMap<Integer, NeedleReach> needles,
             Finish finish,
             Optional<ShapingBands> bands) {
-        ResultJson json = new ResultJson("taperwright/passage", 1);
+        ResultJson json = new ResultJson("taperwright/passage", 2);
         JsonWriter out = json.out();
         out.name("sequence").text(arranged.sequence().name());
         out.name("canal").text(arranged.canal().name());
@@ -33,22 +36,19 @@ public final class PassageJson {
         json.remarks(passage.remarks());
         out.name("steps").beginList(false);
         for (int i = 0; i < passage.steps().size(); i++) {
-            StepGeometry step = passage.steps().get(i);
             out.beginObject(false);
-            out.name("instrument")
-                    .text(arranged.sequence().steps().get(i).instrument().value());
-            out.name("designation")
-                    .text(Designation.of(arranged.instruments().get(i)).text());
-            out.name("depthMm").number(arranged.sequence().steps().get(i).depthMm());
-            out.name("engagedMm").beginList(step.engaged().isEmpty());
-            for (StepGeometry.Stretch stretch : step.engaged()) {
-                out.beginObject(true).name("from").number(stretch.fromMm());
-                out.name("to").number(stretch.toMm()).endObject();
+            out.name("kind").text(arranged.step(i).word());
+            arranged.step(i).uses().ifPresent(id -> out.name("instrument").text(id.value()));
+            arranged.instruments()
+                    .get(i)
+                    .ifPresent(used ->
+                            out.name("designation").text(Designation.of(used).text()));
+            out.name("depthMm").number(arranged.depthMm(i));
+            passage.steps().get(i).ifPresent(step -> geometry(step, out));
+            NeedleReach reach = needles.get(i);
+            if (reach != null) {
+                FinishJson.needle(reach, out.name("needleReach"));
             }
-            out.endList();
-            out.name("greatestExcessMm").number(step.greatestExcessMm());
-            thirds("enlargedMm3", step.enlargedMm3(), out);
-            thirds("engagedShare", step.engagedShare(), out);
             out.endObject();
         }
         out.endList();
@@ -56,6 +56,18 @@ public final class PassageJson {
         new FinishJson(out).write(finish);
         bands.ifPresent(new BandsJson(out)::write);
         return json.finished();
+    }
+
+    private static void geometry(StepGeometry step, JsonWriter out) {
+        out.name("engagedMm").beginList(step.engaged().isEmpty());
+        for (StepGeometry.Stretch stretch : step.engaged()) {
+            out.beginObject(true).name("from").number(stretch.fromMm());
+            out.name("to").number(stretch.toMm()).endObject();
+        }
+        out.endList();
+        out.name("greatestExcessMm").number(step.greatestExcessMm());
+        thirds("enlargedMm3", step.enlargedMm3(), out);
+        thirds("engagedShare", step.engagedShare(), out);
     }
 
     private static void thirds(String name, Map<Third, Double> values, JsonWriter out) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import org.taperwright.command.table.Column;
@@ -12,8 +13,8 @@ import org.taperwright.command.table.Table;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.finish.Finish;
+import org.taperwright.shaping.finish.NeedleReach;
 import org.taperwright.shaping.instrument.Designation;
-import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.StepGeometry;
@@ -21,7 +22,9 @@ import org.taperwright.shaping.passage.Third;
 import org.taperwright.shaping.passage.spread.ShapingBands;
 import org.taperwright.shaping.passage.stroke.ShapedSequence;
 import org.taperwright.shaping.sequence.ArrangedSequence;
-import org.taperwright.shaping.sequence.Step;
+import org.taperwright.shaping.sequence.ArrangedSequence.Working;
+import org.taperwright.shaping.sequence.InstrumentStep;
+import org.taperwright.shaping.sequence.Irrigation;
 
 /** What each step of a sequence does, by geometry and stroke by stroke, as text for people. */
 public final class PassageText {
@@ -34,6 +37,7 @@ public final class PassageText {
             ArrangedSequence arranged,
             GeometricPassage passage,
             ShapedSequence shaped,
+            SortedMap<Integer, NeedleReach> needles,
             Finish finish,
             Optional<ShapingBands> bands) {
         Canal canal = arranged.canal();
@@ -51,6 +55,7 @@ public final class PassageText {
                 "Where each step is wider than what was there before it, instruments centred (computed, by geometry)");
         page.table(widening(arranged, passage));
         ShapedText.parts(page, arranged, shaped);
+        BetweenText.parts(page, arranged, shaped, needles);
         FinishText.parts(page, finish);
         bands.ifPresent(found -> BandsText.parts(page, found));
         return page.finished();
@@ -59,6 +64,7 @@ public final class PassageText {
     private static Table settings(ArrangedSequence arranged) {
         Table table = Table.of(
                 Column.numbers("step"),
+                Column.words("kind"),
                 Column.words("instrument"),
                 Column.words("size"),
                 Column.numbers("depth", "mm"),
@@ -68,20 +74,45 @@ public final class PassageText {
                 Column.numbers("strokes"),
                 Column.words("note"));
         for (int i = 0; i < arranged.instruments().size(); i++) {
-            Step step = arranged.sequence().steps().get(i);
-            Instrument instrument = arranged.instruments().get(i);
-            table.row(
-                    String.valueOf(i + 1),
-                    instrument.name(),
-                    Designation.of(instrument).text(),
-                    Shown.number(step.depthMm(), 1, 1),
-                    step.motion().word(),
-                    step.speedRpm().map(rpm -> Shown.number(rpm, 0, 0)).orElse(NONE),
-                    step.torqueNmm().map(nmm -> Shown.number(nmm / 10)).orElse(NONE),
-                    String.valueOf(step.strokes()),
-                    step.note());
+            table.row(setting(arranged, i));
         }
         return table;
+    }
+
+    private static List<String> setting(ArrangedSequence arranged, int place) {
+        List<String> cells = new ArrayList<>(
+                List.of(String.valueOf(place + 1), arranged.step(place).word()));
+        if (arranged.step(place) instanceof Irrigation rinse) {
+            cells.addAll(List.of(
+                    rinse.irrigant() + ", " + Shown.number(rinse.volumeMl()) + " ml",
+                    rinse.needle().word(),
+                    Shown.number(rinse.depthMm(), 1, 1),
+                    NONE,
+                    NONE,
+                    NONE,
+                    NONE));
+        }
+        arranged.working(place).ifPresent(working -> {
+            InstrumentStep step = working.step();
+            cells.addAll(List.of(
+                    working.instrument().name(),
+                    Designation.of(working.instrument()).text(),
+                    Shown.number(step.depthMm(), 1, 1),
+                    motion(step),
+                    step.speedRpm().map(rpm -> Shown.number(rpm, 0, 0)).orElse(NONE),
+                    step.torqueNmm().map(nmm -> Shown.number(nmm / 10)).orElse(NONE),
+                    String.valueOf(step.strokes())));
+        });
+        cells.add(arranged.step(place).note());
+        return cells;
+    }
+
+    private static String motion(InstrumentStep step) {
+        return step.motion().word()
+                + step.angles()
+                        .map(set ->
+                                " " + Shown.number(set.cuttingDeg()) + "°/" + Shown.number(set.releasingDeg()) + "°")
+                        .orElse("");
     }
 
     private static Table widening(ArrangedSequence arranged, GeometricPassage passage) {
@@ -96,11 +127,14 @@ public final class PassageText {
                 Column.numbers("coronal", "% of length"),
                 Column.numbers("middle", "% of length"),
                 Column.numbers("apical", "% of length"));
-        for (int i = 0; i < passage.steps().size(); i++) {
-            StepGeometry step = passage.steps().get(i);
+        for (Working working : arranged.workings()) {
+            if (passage.steps().isEmpty()) {
+                break;
+            }
+            StepGeometry step = passage.steps().get(working.place()).orElseThrow();
             List<String> cells = new ArrayList<>(List.of(
-                    String.valueOf(i + 1),
-                    Designation.of(arranged.instruments().get(i)).text(),
+                    String.valueOf(working.place() + 1),
+                    Designation.of(working.instrument()).text(),
                     stretches(step),
                     Shown.number(step.greatestExcessMm(), 2, 2)));
             cells.addAll(thirds(step.enlargedMm3(), mm3 -> Shown.number(mm3, 3, 3)));
@@ -118,6 +152,7 @@ public final class PassageText {
                 .collect(Collectors.toMap(
                         third -> third,
                         third -> passage.steps().stream()
+                                .flatMap(Optional::stream)
                                 .mapToDouble(step -> step.enlargedMm3().get(third))
                                 .sum()));
     }

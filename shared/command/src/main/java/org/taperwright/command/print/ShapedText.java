@@ -57,7 +57,7 @@ final class ShapedText {
             StepOutcome step = Objects.requireNonNull(shaped.byPlace().get(i));
             List<String> cells = new ArrayList<>(List.of(
                     String.valueOf(i + 1),
-                    Designation.of(arranged.instruments().get(i)).text(),
+                    Designation.of(arranged.instruments().get(i).orElseThrow()).text(),
                     Shown.number(step.bindDepthMm(), 2, 2),
                     Shown.number(step.engagedFirstMm(), 1, 1)));
             cells.addAll(thirds(step.removedMm3()));
@@ -83,7 +83,7 @@ final class ShapedText {
             StepOutcome step = Objects.requireNonNull(shaped.byPlace().get(i));
             table.row(
                     String.valueOf(i + 1),
-                    Designation.of(arranged.instruments().get(i)).text(),
+                    Designation.of(arranged.instruments().get(i).orElseThrow()).text(),
                     Shown.number(step.roomFilled() * 100, 0, 0),
                     Shown.number(step.torque().totalNmm() / 10, 2, 2),
                     Double.isInfinite(step.reserve()) ? NONE : Shown.number(step.reserve(), 1, 1),

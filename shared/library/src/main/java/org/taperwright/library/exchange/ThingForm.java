@@ -53,7 +53,7 @@ record ThingForm<R extends Record>(ThingKind kind, Class<R> type, List<RecordFor
                 new ThingForm<>(kind, Instrument.class, List.of(InstrumentForm.VERSION_1, InstrumentForm.FORM));
             case MOTOR -> only(kind, Motor.class, MotorForm.FORM);
             case CANAL -> only(kind, Canal.class, CanalForm.FORM);
-            case SEQUENCE -> only(kind, Sequence.class, SequenceForm.FORM);
+            case SEQUENCE -> new ThingForm<>(kind, Sequence.class, List.of(SequenceForm.VERSION_1, SequenceForm.FORM));
             case KIT -> only(kind, Kit.class, KitForm.FORM);
             case COMPARISON ->
                 new ThingForm<>(

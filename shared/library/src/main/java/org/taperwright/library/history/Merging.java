@@ -58,16 +58,7 @@ public final class Merging {
 
     private static Optional<Sequence> retarget(Sequence sequence, ThingId kept, Set<ThingId> gone) {
         List<Step> steps = sequence.steps().stream()
-                .map(step -> gone.contains(step.instrument())
-                        ? new Step(
-                                kept,
-                                step.depthMm(),
-                                step.motion(),
-                                step.speedRpm(),
-                                step.torqueNmm(),
-                                step.strokes(),
-                                step.note())
-                        : step)
+                .map(step -> step.using(used -> gone.contains(used) ? kept : used))
                 .toList();
         return steps.equals(sequence.steps())
                 ? Optional.empty()

@@ -17,7 +17,7 @@ import org.taperwright.shaping.sequence.Step;
  * @param sequence the sequence
  * @param canal its canal, absent when none is chosen or it is no longer in the library
  * @param motor its motor, likewise
- * @param instruments one for each step, absent when it is no longer in the library
+ * @param instruments one for each step, absent when it uses none or it is no longer in the library
  * @param alloys the alloys that their designs can name
  */
 public record Arrangement(
@@ -37,16 +37,16 @@ public record Arrangement(
                 sequence.canal().flatMap(id -> snapshot.thing(id, Canal.class)),
                 sequence.motor().flatMap(id -> snapshot.thing(id, Motor.class)),
                 sequence.steps().stream()
-                        .map(step -> snapshot.thing(step.instrument(), Instrument.class))
+                        .map(step -> step.uses().flatMap(id -> snapshot.thing(id, Instrument.class)))
                         .toList(),
                 snapshot.alloys());
     }
 
-    /** The indices of the steps whose instrument is at hand. */
+    /** The indices of the steps that use no instrument, or whose instrument is at hand. */
     public List<Integer> complete() {
         List<Integer> complete = new ArrayList<>();
         for (int i = 0; i < instruments.size(); i++) {
-            if (instruments.get(i).isPresent()) {
+            if (instruments.get(i).isPresent() || sequence.steps().get(i).uses().isEmpty()) {
                 complete.add(i);
             }
         }
@@ -58,9 +58,8 @@ public record Arrangement(
         return canal.map(tried -> {
             List<Step> steps =
                     complete().stream().map(i -> sequence.steps().get(i)).toList();
-            List<Instrument> found = complete().stream()
-                    .map(i -> instruments.get(i).orElseThrow())
-                    .toList();
+            List<Optional<Instrument>> found =
+                    complete().stream().map(instruments::get).toList();
             Sequence kept = new Sequence(sequence.name(), sequence.canal(), sequence.motor(), steps, sequence.note());
             return new ArrangedSequence(kept, tried, motor, found, alloys);
         });

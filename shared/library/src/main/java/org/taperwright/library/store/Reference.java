@@ -32,8 +32,11 @@ public record Reference(String where, ThingId to, ThingKind kind) {
             sequence.canal().ifPresent(id -> references.add(new Reference("canal", id, ThingKind.CANAL)));
             sequence.motor().ifPresent(id -> references.add(new Reference("motor", id, ThingKind.MOTOR)));
             for (int i = 0; i < sequence.steps().size(); i++) {
-                ThingId id = sequence.steps().get(i).instrument();
-                references.add(new Reference("steps[" + i + "].instrument", id, ThingKind.INSTRUMENT));
+                String where = "steps[" + i + "].instrument";
+                sequence.steps()
+                        .get(i)
+                        .uses()
+                        .ifPresent(id -> references.add(new Reference(where, id, ThingKind.INSTRUMENT)));
             }
         }
         if (thing instanceof Kit kit) {

@@ -30,11 +30,17 @@ import org.taperwright.shaping.canal.RootOutline;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.instrument.NeedleGauge;
 import org.taperwright.shaping.instrument.Price;
 import org.taperwright.shaping.instrument.Reciprocation;
 import org.taperwright.shaping.instrument.Supply;
 import org.taperwright.shaping.instrument.Window;
+import org.taperwright.shaping.sequence.InstrumentStep;
+import org.taperwright.shaping.sequence.Irrigation;
+import org.taperwright.shaping.sequence.Patency;
+import org.taperwright.shaping.sequence.Recapitulation;
 import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.SetAngles;
 import org.taperwright.shaping.sequence.Step;
 
 /** Things of every kind within the limits of their forms, sensible or not. */
@@ -264,15 +270,26 @@ public final class ArbitraryThings {
     }
 
     private static Arbitrary<Sequence> sequence() {
-        Arbitrary<Step> step = Combinators.combine(
+        Arbitrary<Step> work = Combinators.combine(
                         id(),
                         number(0, 200),
                         Arbitraries.of(Motion.values()),
                         number(0, 1e6).optional(),
                         number(0, 1e5).optional(),
+                        Combinators.combine(number(0, 3600), number(0, 3600))
+                                .as(SetAngles::new)
+                                .optional(),
                         Arbitraries.integers().between(0, 1_000_000),
                         text(0, 9))
-                .as(Step::new);
+                .as(InstrumentStep::new);
+        Arbitrary<Step> rinse = Combinators.combine(
+                        Arbitraries.of(NeedleGauge.values()), number(0, 200), number(0, 1000), text(1, 9), text(0, 9))
+                .as(Irrigation::new);
+        Arbitrary<Step> open =
+                Combinators.combine(id(), number(0, 10), text(0, 9)).as(Patency::new);
+        Arbitrary<Step> back = Combinators.combine(id(), Arbitraries.integers().between(0, 1_000_000), text(0, 9))
+                .as(Recapitulation::new);
+        Arbitrary<Step> step = Arbitraries.oneOf(work, rinse, open, back);
         return Combinators.combine(
                         text(1, 9),
                         id().optional(),

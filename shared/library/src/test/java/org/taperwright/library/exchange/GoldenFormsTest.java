@@ -64,6 +64,17 @@ class GoldenFormsTest {
     }
 
     @Test
+    void aSequenceOfTheFirstVersionIsStillRead() throws IOException {
+        String old = Files.readString(PublishedFiles.GOLDEN.resolve("sequence.1.json"));
+        assertThat(old).contains("\"version\": 1,");
+        assertThat(JsonForms.read(old, "golden"))
+                .isInstanceOfSatisfying(
+                        ReadResult.Read.class,
+                        read -> assertThat(read.bundle().items())
+                                .containsExactly(new Item(Examples.SEQUENCE_ID, Examples.sequenceOfOld())));
+    }
+
+    @Test
     void aComparisonOfTheFirstVersionIsStillRead() throws IOException {
         String old = Files.readString(PublishedFiles.GOLDEN.resolve("comparison.1.json"));
         assertThat(old).contains("\"version\": 1,");

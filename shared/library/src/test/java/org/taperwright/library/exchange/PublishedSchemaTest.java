@@ -79,6 +79,11 @@ class PublishedSchemaTest {
                 "motor | \"least\": 100, | ``",
                 "canal | \"workingLengthMm\": 18.5 | \"workingLengthMm\": -18.5",
                 "sequence | \"strokes\": 3 | \"strokes\": \"three\"",
+                "sequence | \"kind\": \"patency\" | \"kind\": \"patent\"",
+                "sequence | \"kind\": \"patency\", | ``",
+                "sequence | \"beyondMm\" | \"strokes\"",
+                "sequence | \"30G\" | \"30\"",
+                "sequence | \"version\": 2 | \"version\": 1",
                 "instrument | \"currency\": \"EUR\" | \"currency\": \"euro\"",
                 "instrument | \"expiry\": \"2028-02-29\" | \"expiry\": \"February 2028\"",
                 "instrument | \"stock\": 18 | \"stock\": -1",
@@ -110,6 +115,14 @@ class PublishedSchemaTest {
         assertThat(Schemas.of("comparison", 1).validate(golden("comparison.1"), InputFormat.JSON))
                 .isEmpty();
         assertThat(Schemas.of("comparison", 1).validate(golden("comparison"), InputFormat.JSON))
+                .isNotEmpty();
+    }
+
+    @Test
+    void theFirstSequenceFormFollowsItsSchema() throws IOException {
+        assertThat(Schemas.of("sequence", 1).validate(golden("sequence.1"), InputFormat.JSON))
+                .isEmpty();
+        assertThat(Schemas.of("sequence", 1).validate(golden("sequence"), InputFormat.JSON))
                 .isNotEmpty();
     }
 

@@ -18,6 +18,7 @@ import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Supply;
 import org.taperwright.shaping.kit.Kit;
 import org.taperwright.shaping.kit.Kits;
+import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 
@@ -35,7 +36,7 @@ class MergingTest {
         assertThat(changes).hasSize(4).contains(new Change.Remove(TWIN));
         assertThat(put(changes, KEPT, Instrument.class).supply().stock()).isEqualTo(5);
         assertThat(put(changes, SEQUENCE, Sequence.class).steps())
-                .extracting(Step::instrument)
+                .extracting(step -> step.uses().orElseThrow())
                 .containsExactly(KEPT, OTHER);
         assertThat(put(changes, KIT, Kit.class).pieces())
                 .singleElement()
@@ -79,7 +80,7 @@ class MergingTest {
     }
 
     private static Step step(ThingId instrument) {
-        return new Step(instrument, 18, Motion.FILING, Optional.empty(), Optional.empty(), 3, "");
+        return new InstrumentStep(instrument, 18, Motion.FILING, Optional.empty(), Optional.empty(), 3, "");
     }
 
     private static Instrument file(int stock) {

@@ -6,6 +6,7 @@ import java.util.List;
 import org.taperwright.mechanics.design.IsoSize;
 import org.taperwright.mechanics.design.IsoSizes;
 import org.taperwright.mechanics.work.Progress;
+import org.taperwright.shaping.instrument.NeedleGauge;
 import org.taperwright.shaping.passage.stroke.CanalInWork;
 
 /**

@@ -1,5 +1,7 @@
 package org.taperwright.shaping.finish;
 
+import org.taperwright.shaping.instrument.NeedleGauge;
+
 /**
  * How deep a needle goes.
  *

@@ -3,6 +3,7 @@ package org.taperwright.shaping.finish;
 import java.util.List;
 import java.util.Optional;
 import org.taperwright.shaping.canal.Centreline;
+import org.taperwright.shaping.instrument.NeedleGauge;
 import org.taperwright.shaping.passage.stroke.CanalInWork;
 import org.taperwright.shaping.placement.InsertionForce;
 import org.taperwright.shaping.placement.Placement;

@@ -8,7 +8,7 @@ import org.taperwright.mechanics.design.ThingId;
  *
  * @param sequence the sequence
  * @param name its name
- * @param steps one for each of its steps
+ * @param steps one for each of its steps that uses an instrument
  */
 public record Coverage(ThingId sequence, String name, List<Step> steps) {
     public Coverage {

@@ -63,7 +63,8 @@ public final class Coverages {
         Map<Extent, List<String>> wanted = new TreeMap<>();
         for (Sequence sequence : sequences) {
             sequence.steps().stream()
-                    .flatMap(step -> Optional.ofNullable(catalogue.get(step.instrument())).stream())
+                    .flatMap(step -> step.uses().stream())
+                    .flatMap(used -> Optional.ofNullable(catalogue.get(used)).stream())
                     .map(Extent::of)
                     .distinct()
                     .forEach(extent -> wanted.computeIfAbsent(extent, each -> new ArrayList<>())
@@ -77,18 +78,22 @@ public final class Coverages {
         List<Coverage> coverages = new ArrayList<>();
         sequences.forEach((id, sequence) -> {
             List<Coverage.Step> steps = new ArrayList<>();
-            for (Step step : sequence.steps()) {
-                steps.add(step(steps.size() + 1, step, kit, catalogue));
+            for (int i = 0; i < sequence.steps().size(); i++) {
+                Step step = sequence.steps().get(i);
+                int place = i + 1;
+                step.uses().ifPresent(used -> steps.add(step(place, used, step.depthMm(0), kit, catalogue)));
             }
             coverages.add(new Coverage(id, sequence.name(), steps));
         });
         return coverages;
     }
 
-    private static Coverage.Step step(int place, Step step, Kit kit, Map<ThingId, Instrument> catalogue) {
-        List<String> same = pieces(kit, piece -> piece.instrument().equals(step.instrument()));
-        Optional<Instrument> entry = Optional.ofNullable(catalogue.get(step.instrument()));
-        String wanted = entry.map(Coverages::text).orElse(step.instrument().value());
+    /** A step of a depth of its own, mm; where it follows from a working length that is not asked here, the way beyond it. */
+    private static Coverage.Step step(
+            int place, ThingId used, double depthMm, Kit kit, Map<ThingId, Instrument> catalogue) {
+        List<String> same = pieces(kit, piece -> piece.instrument().equals(used));
+        Optional<Instrument> entry = Optional.ofNullable(catalogue.get(used));
+        String wanted = entry.map(Coverages::text).orElse(used.value());
         if (!same.isEmpty()) {
             return new Coverage.Step(place, wanted, Match.SAME, same);
         }
@@ -98,7 +103,7 @@ public final class Coverages {
         List<String> alike = pieces(
                 kit,
                 piece -> Optional.ofNullable(catalogue.get(piece.instrument()))
-                        .filter(other -> alike(other, entry.get(), step.depthMm()))
+                        .filter(other -> alike(other, entry.get(), depthMm))
                         .isPresent());
         return new Coverage.Step(place, wanted, alike.isEmpty() ? Match.MISSING : Match.ALIKE, alike);
     }

@@ -39,9 +39,7 @@ public final class UseEstimates {
             if (quantity.quantity().name().equals(LIFE_SPENT) && band.isPresent()) {
                 int step = quantity.quantity().step().orElseThrow();
                 spent.merge(
-                        arranged.sequence().steps().get(step).instrument(),
-                        share(quantity.value(), band.get()),
-                        LifeSpent::plus);
+                        arranged.step(step).uses().orElseThrow(), share(quantity.value(), band.get()), LifeSpent::plus);
             }
         }
         return spent;

@@ -2,6 +2,7 @@ package org.taperwright.shaping.passage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.sequence.ArrangedSequence;
@@ -25,19 +26,21 @@ public final class GeometricPassages {
         return new GeometricPassage(steps(arranged), remarks);
     }
 
-    /** The steps' geometry alone, one for each step; empty in an impossible canal. */
-    public static List<StepGeometry> steps(ArrangedSequence arranged) {
+    /** The steps' geometry alone, one for each step, empty where no instrument works; none in an impossible canal. */
+    public static List<Optional<StepGeometry>> steps(ArrangedSequence arranged) {
         if (!CanalGeometry.possible(arranged.canal())) {
             return List.of();
         }
         CanalGeometry canal = new CanalGeometry(arranged.canal());
         List<Silhouette> before = new ArrayList<>();
-        List<StepGeometry> steps = new ArrayList<>();
+        List<Optional<StepGeometry>> steps = new ArrayList<>();
         for (int i = 0; i < arranged.instruments().size(); i++) {
-            double tipDepth = canal.depthOfMm(arranged.sequence().steps().get(i).depthMm());
-            Silhouette silhouette = new Silhouette(arranged.instruments().get(i).design(), tipDepth);
-            steps.add(new Widening(canal, before, silhouette).geometry());
-            before.add(silhouette);
+            Optional<Silhouette> silhouette = arranged.working(i)
+                    .map(working -> new Silhouette(
+                            working.instrument().design(),
+                            canal.depthOfMm(working.step().depthMm())));
+            steps.add(silhouette.map(each -> new Widening(canal, before, each).geometry()));
+            silhouette.ifPresent(before::add);
         }
         return steps;
     }

@@ -1,8 +1,9 @@
 package org.taperwright.shaping.rule;
 
-import java.util.stream.IntStream;
+import java.util.List;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.sequence.ArrangedSequence;
+import org.taperwright.shaping.sequence.ArrangedSequence.Working;
 
 /** Which steps work at the end of the canal. */
 final class AtTheEnd {
@@ -14,12 +15,12 @@ final class AtTheEnd {
 
     private AtTheEnd() {}
 
-    /** Places of the steps that reach the working length, in order. */
-    static int[] steps(ArrangedSequence arranged) {
+    /** The steps whose instrument reaches the working length, in order. */
+    static List<Working> workings(ArrangedSequence arranged) {
         double reached = arranged.canal().workingLengthMm() - NEAR_MM;
-        return IntStream.range(0, arranged.sequence().steps().size())
-                .filter(i -> arranged.sequence().steps().get(i).depthMm() >= reached)
-                .toArray();
+        return arranged.workings().stream()
+                .filter(working -> working.step().depthMm() >= reached)
+                .toList();
     }
 
     /** Whether an instrument is small enough to scout or recapitulate rather than to widen. */

@@ -6,9 +6,11 @@ import java.util.function.DoubleFunction;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.instrument.Reciprocation;
 import org.taperwright.shaping.instrument.Window;
 import org.taperwright.shaping.sequence.ArrangedSequence;
-import org.taperwright.shaping.sequence.Step;
+import org.taperwright.shaping.sequence.InstrumentStep;
+import org.taperwright.shaping.sequence.SetAngles;
 
 /** A step set to a speed, torque limit or motion that its instrument is not made for. */
 public final class InstrumentWindow implements StepRule {
@@ -19,7 +21,7 @@ public final class InstrumentWindow implements StepRule {
 
     @Override
     public String explanation() {
-        return "A step keeps to its instrument's speed, torque limit and motion.";
+        return "A step keeps to its instrument's speed, torque limit, angles and motion.";
     }
 
     @Override
@@ -28,7 +30,8 @@ public final class InstrumentWindow implements StepRule {
     }
 
     @Override
-    public void check(ArrangedSequence arranged, Step step, Instrument instrument, String place, List<Fault> faults) {
+    public void check(
+            ArrangedSequence arranged, InstrumentStep step, Instrument instrument, String place, List<Fault> faults) {
         compare(place + ".speedRpm", "the speed", step.speedRpm(), instrument.speedRpm(), Shown::rpm, faults);
         compare(
                 place + ".torqueNmm",
@@ -36,6 +39,20 @@ public final class InstrumentWindow implements StepRule {
                 step.torqueNmm(),
                 instrument.torqueNmm(),
                 Shown::torque,
+                faults);
+        compare(
+                place + ".angles.cuttingDeg",
+                "the cutting angle",
+                step.angles().map(SetAngles::cuttingDeg),
+                instrument.reciprocation().map(Reciprocation::cuttingDeg),
+                Shown::degrees,
+                faults);
+        compare(
+                place + ".angles.releasingDeg",
+                "the releasing angle",
+                step.angles().map(SetAngles::releasingDeg),
+                instrument.reciprocation().map(Reciprocation::releasingDeg),
+                Shown::degrees,
                 faults);
         if (step.motion() != instrument.design().motion()) {
             faults.add(Fault.unusual(

@@ -9,9 +9,11 @@ import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.instrument.Reciprocation;
 import org.taperwright.shaping.instrument.Window;
 import org.taperwright.shaping.sequence.ArrangedSequence;
-import org.taperwright.shaping.sequence.Step;
+import org.taperwright.shaping.sequence.InstrumentStep;
+import org.taperwright.shaping.sequence.SetAngles;
 
 /** A motor that cannot do what a step sets, or what its instrument needs where the step sets nothing. */
 public final class MotorRange implements StepRule {
@@ -22,7 +24,7 @@ public final class MotorRange implements StepRule {
 
     @Override
     public String explanation() {
-        return "The motor reaches the speed, torque limit and motion that each powered step needs.";
+        return "The motor reaches the speed, torque limit, motion and angles that each powered step needs.";
     }
 
     @Override
@@ -31,7 +33,8 @@ public final class MotorRange implements StepRule {
     }
 
     @Override
-    public void check(ArrangedSequence arranged, Step step, Instrument instrument, String place, List<Fault> faults) {
+    public void check(
+            ArrangedSequence arranged, InstrumentStep step, Instrument instrument, String place, List<Fault> faults) {
         if (arranged.motor().isEmpty() || instrument.drive() == Drive.HAND) {
             return;
         }
@@ -41,6 +44,24 @@ public final class MotorRange implements StepRule {
                 place + ".torqueNmm", "a torque limit", step.torqueNmm(), instrument.torqueNmm(), Shown::torque);
         speed.against(motor.name(), motor.speedRpm(), faults);
         torque.against(motor.name(), motor.torqueNmm(), faults);
+        motor.reciprocation()
+                .filter(range -> step.motion() == Motion.RECIPROCATION)
+                .ifPresent(range -> {
+                    new Need(
+                                    place + ".angles.cuttingDeg",
+                                    "a cutting angle",
+                                    step.angles().map(SetAngles::cuttingDeg),
+                                    instrument.reciprocation().map(Reciprocation::cuttingDeg),
+                                    Shown::degrees)
+                            .against(motor.name(), range.cuttingDeg(), faults);
+                    new Need(
+                                    place + ".angles.releasingDeg",
+                                    "a releasing angle",
+                                    step.angles().map(SetAngles::releasingDeg),
+                                    instrument.reciprocation().map(Reciprocation::releasingDeg),
+                                    Shown::degrees)
+                            .against(motor.name(), range.releasingDeg(), faults);
+                });
         if (step.motion() == Motion.RECIPROCATION && motor.reciprocation().isEmpty()) {
             faults.add(Fault.impossible(
                     place + ".motion",

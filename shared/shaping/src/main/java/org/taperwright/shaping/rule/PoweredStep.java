@@ -5,7 +5,7 @@ import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.sequence.ArrangedSequence;
-import org.taperwright.shaping.sequence.Step;
+import org.taperwright.shaping.sequence.InstrumentStep;
 
 /** A powered step needs a motor and settings; a hand step has none. */
 public final class PoweredStep implements StepRule {
@@ -25,7 +25,8 @@ public final class PoweredStep implements StepRule {
     }
 
     @Override
-    public void check(ArrangedSequence arranged, Step step, Instrument instrument, String place, List<Fault> faults) {
+    public void check(
+            ArrangedSequence arranged, InstrumentStep step, Instrument instrument, String place, List<Fault> faults) {
         if (instrument.drive() == Drive.HAND) {
             if (step.speedRpm().isPresent() || step.torqueNmm().isPresent()) {
                 faults.add(Fault.unusual(

@@ -9,6 +9,7 @@ import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.sequence.ArrangedSequence;
+import org.taperwright.shaping.sequence.ArrangedSequence.Working;
 import org.taperwright.shaping.sequence.SequenceRule;
 
 /**
@@ -39,12 +40,12 @@ public final class SizeJump implements SequenceRule {
         }
         CanalGeometry canal = new CanalGeometry(arranged.canal());
         double thereMm = canal.narrowMm(canal.endDepthMm());
-        for (int i : AtTheEnd.steps(arranged)) {
-            Instrument instrument = arranged.instruments().get(i);
+        for (Working working : AtTheEnd.workings(arranged)) {
+            Instrument instrument = working.instrument();
             int largest = largestAfter(thereMm, instrument.drive() == Drive.HAND ? 1 : 2);
             if (instrument.size() > largest) {
                 faults.add(Fault.unusual(
-                        "steps[" + i + "].instrument",
+                        working.where() + ".instrument",
                         "the end of the canal is widened from " + Shown.diameter(thereMm) + " to "
                                 + Shown.diameter(instrument.design().tipDiameterMm()) + " in one step",
                         "put size " + IsoSizes.text(largest) + " or smaller before it"));

@@ -5,7 +5,7 @@ import org.taperwright.mechanics.design.DesignChecks;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.sequence.ArrangedSequence;
-import org.taperwright.shaping.sequence.Step;
+import org.taperwright.shaping.sequence.InstrumentStep;
 
 /** An instrument whose own design cannot exist. */
 public final class SoundDesign implements StepRule {
@@ -25,7 +25,8 @@ public final class SoundDesign implements StepRule {
     }
 
     @Override
-    public void check(ArrangedSequence arranged, Step step, Instrument instrument, String place, List<Fault> faults) {
+    public void check(
+            ArrangedSequence arranged, InstrumentStep step, Instrument instrument, String place, List<Fault> faults) {
         DesignChecks.check(instrument.design(), arranged.alloys()).stream()
                 .filter(fault -> fault.weight() == Fault.Weight.IMPOSSIBLE)
                 .map(fault -> Fault.impossible(

@@ -39,20 +39,15 @@ public final class Sequences {
         return withSteps(sequence, steps);
     }
 
-    /** The step at a place taken to another depth, mm from the coronal reference point. */
+    /** The step at a place taken to another depth, mm from the coronal reference point, where its depth is its own. */
     public static Sequence withDepth(Sequence sequence, int place, double depthMm) {
-        Step old = sequence.steps().get(place);
-        return withStep(
-                sequence,
-                place,
-                new Step(
-                        old.instrument(),
-                        depthMm,
-                        old.motion(),
-                        old.speedRpm(),
-                        old.torqueNmm(),
-                        old.strokes(),
-                        old.note()));
+        return withStep(sequence, place, sequence.steps().get(place).at(depthMm));
+    }
+
+    /** Every step so much deeper, mm, where its depth is its own. */
+    public static Sequence deeper(Sequence sequence, double mm) {
+        return withSteps(
+                sequence, sequence.steps().stream().map(step -> step.deeper(mm)).toList());
     }
 
     private static Sequence withSteps(Sequence sequence, List<Step> steps) {

@@ -9,6 +9,7 @@ import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.canal.CanalPiece;
 import org.taperwright.shaping.canal.Opening;
+import org.taperwright.shaping.instrument.NeedleGauge;
 import org.taperwright.shaping.passage.stroke.CanalInWork;
 
 /** The reference point lies 6 mm above the orifice; instrumentation ends 16 mm below it. */

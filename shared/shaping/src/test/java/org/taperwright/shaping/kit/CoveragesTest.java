@@ -20,6 +20,7 @@ import org.taperwright.shaping.Given;
 import org.taperwright.shaping.instrument.FieldChange;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.kit.Coverage.Match;
+import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 
@@ -33,7 +34,7 @@ class CoveragesTest {
     }
 
     private static Step step(ThingId instrument, double depthMm) {
-        return new Step(instrument, depthMm, Motion.FILING, Optional.empty(), Optional.empty(), 1, "");
+        return new InstrumentStep(instrument, depthMm, Motion.FILING, Optional.empty(), Optional.empty(), 1, "");
     }
 
     private static Map<ThingId, Instrument> with(ThingId id, Instrument instrument) {

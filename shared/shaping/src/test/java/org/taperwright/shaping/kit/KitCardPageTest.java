@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.shaping.Given;
+import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 import org.w3c.dom.Document;
@@ -49,8 +50,9 @@ class KitCardPageTest {
     }
 
     private static KitCard card(Kit kit) {
-        Step step = new Step(HAND, 20, Motion.FILING, Optional.empty(), Optional.empty(), 1, "");
-        Step missing = new Step(new ThingId("else"), 20, Motion.FILING, Optional.empty(), Optional.empty(), 1, "");
+        Step step = new InstrumentStep(HAND, 20, Motion.FILING, Optional.empty(), Optional.empty(), 1, "");
+        Step missing =
+                new InstrumentStep(new ThingId("else"), 20, Motion.FILING, Optional.empty(), Optional.empty(), 1, "");
         Map<ThingId, Sequence> sequences = Map.of(
                 new ThingId("s"), new Sequence("Both", Optional.empty(), Optional.empty(), List.of(step, missing), ""));
         return KitCards.of(

@@ -25,7 +25,8 @@ class ConesInCanalsTest {
 
     private static StepGeometry only(Canal canal, double depth, Instrument instrument) {
         return GeometricPassages.steps(Given.arranged(canal, depth, List.of(instrument)))
-                .get(0);
+                .get(0)
+                .orElseThrow();
     }
 
     @Test
@@ -55,7 +56,10 @@ class ConesInCanalsTest {
     void aSecondConeOnlyAddsWhatTheFirstLeft() {
         // both to the end of a tube that is narrower than either: the second adds the difference of two frusta
         List<StepGeometry> steps = GeometricPassages.steps(
-                Given.arranged(Given.tube(0.1), 22, List.of(Given.cone(20, 0.02), Given.cone(25, 0.04))));
+                        Given.arranged(Given.tube(0.1), 22, List.of(Given.cone(20, 0.02), Given.cone(25, 0.04))))
+                .stream()
+                .map(java.util.Optional::orElseThrow)
+                .toList();
         double first = frustum(16, 0.52, 0.20);
         double second = frustum(16, 0.89, 0.25);
         assertThat(total(steps.get(0))).isEqualTo(first - Math.PI / 4 * 0.01 * 16, within(EXACT));

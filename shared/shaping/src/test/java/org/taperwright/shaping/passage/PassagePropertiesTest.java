@@ -18,7 +18,7 @@ import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.canal.Opening;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.sequence.ArrangedSequence;
-import org.taperwright.shaping.sequence.Step;
+import org.taperwright.shaping.sequence.InstrumentStep;
 
 /** What must hold of any sequence in any canal. */
 class PassagePropertiesTest {
@@ -47,14 +47,16 @@ class PassagePropertiesTest {
     }
 
     private static List<StepGeometry> steps(Canal canal, List<Use> uses) {
-        List<Step> steps =
+        List<InstrumentStep> steps =
                 uses.stream().map(u -> Given.step(u.instrument(), u.depthMm())).toList();
         ArrangedSequence arranged = Given.arranged(
                 canal,
                 java.util.Optional.empty(),
                 uses.stream().map(Use::instrument).toList(),
                 steps);
-        return GeometricPassages.steps(arranged);
+        return GeometricPassages.steps(arranged).stream()
+                .map(java.util.Optional::orElseThrow)
+                .toList();
     }
 
     private static double total(List<StepGeometry> steps) {

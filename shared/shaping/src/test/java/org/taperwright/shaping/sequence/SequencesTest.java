@@ -13,8 +13,8 @@ import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.ThingId;
 
 class SequencesTest {
-    private static Step step(String id) {
-        return new Step(new ThingId(id), 20, Motion.FILING, Optional.empty(), Optional.empty(), 3, "");
+    private static InstrumentStep step(String id) {
+        return new InstrumentStep(new ThingId(id), 20, Motion.FILING, Optional.empty(), Optional.empty(), 3, "");
     }
 
     private static final Sequence ABCD = new Sequence(
@@ -26,7 +26,7 @@ class SequencesTest {
 
     private static String order(Sequence sequence) {
         StringBuilder order = new StringBuilder();
-        sequence.steps().forEach(s -> order.append(s.instrument()));
+        sequence.steps().forEach(s -> order.append(s.uses().orElseThrow()));
         return order.toString();
     }
 
@@ -51,7 +51,7 @@ class SequencesTest {
     @Test
     void changingADepthLeavesAllElseAsItWas() {
         Sequence changed = Sequences.withDepth(ABCD, 1, 17.5);
-        assertThat(changed.steps().get(1).depthMm()).isEqualTo(17.5);
+        assertThat(changed.steps().get(1).depthMm(22)).isEqualTo(17.5);
         assertThat(Sequences.withDepth(changed, 1, 20)).isEqualTo(ABCD);
     }
 

@@ -1,6 +1,7 @@
 package org.taperwright.shaping.passage.stroke;
 
 import org.taperwright.mechanics.design.Motion;
+import org.taperwright.shaping.sequence.SetAngles;
 
 /**
  * How far an instrument turns or slides during one stroke at depth.
@@ -10,10 +11,6 @@ import org.taperwright.mechanics.design.Motion;
  * @param slideMm way along the axis while the edges cut
  */
 public record Movement(double cuttingTurns, double bendingTurns, double slideMm) {
-    /** Reciprocation: cutting and releasing angles, degrees (common practice, no source). */
-    private static final double FORWARD_DEG = 150;
-
-    private static final double BACK_DEG = 30;
     private static final double HAND_REAMING_RPM = 60;
     /** Filing by hand: two strokes of 2 mm a second, of which one way cuts (common practice, no source). */
     private static final double FILING_MM_PER_S = 4;
@@ -28,15 +25,21 @@ public record Movement(double cuttingTurns, double bendingTurns, double slideMm)
      * A motion for a time.
      *
      * @param rpm speed set on a motor; by hand it is not asked
+     * @param angles turns to and fro; asked only of reciprocation
      */
-    public static Movement of(Motion motion, double rpm, double seconds) {
+    public static Movement of(Motion motion, double rpm, double seconds, SetAngles angles) {
         return switch (motion) {
             case ROTATION -> turned(rpm, seconds);
             case REAMING -> turned(HAND_REAMING_RPM, seconds);
             case RECIPROCATION -> {
                 double travelled = rpm / 60 * seconds;
-                double there = FORWARD_DEG + BACK_DEG;
-                yield new Movement(travelled * FORWARD_DEG / there, travelled * (FORWARD_DEG - BACK_DEG) / there, 0);
+                double cutting = angles.cuttingDeg();
+                double releasing = angles.releasingDeg();
+                double there = cutting + releasing;
+                double onwards = Math.abs(cutting - releasing);
+                yield there > 0
+                        ? new Movement(travelled * cutting / there, travelled * onwards / there, 0)
+                        : new Movement(0, 0, 0);
             }
             case FILING -> new Movement(0, 0, FILING_MM_PER_S * seconds);
         };

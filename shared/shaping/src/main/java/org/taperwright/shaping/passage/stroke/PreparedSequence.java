@@ -11,6 +11,7 @@ import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.sequence.ArrangedSequence;
+import org.taperwright.shaping.sequence.ArrangedSequence.Working;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Sequences;
 
@@ -18,8 +19,8 @@ import org.taperwright.shaping.sequence.Sequences;
  * A sequence whose instruments have been made ready to work: what the same steps need only once, whatever the canal and the constants.
  *
  * @param arranged the sequence
- * @param alloys the alloy of each step's instrument; empty where the step cannot be made
- * @param instruments the instrument of each step; empty where the step cannot be made
+ * @param alloys the alloy of each step's instrument; empty where none works or the step cannot be made
+ * @param instruments the instrument of each step; likewise
  * @param faults why; where is "steps[i].field"
  */
 public record PreparedSequence(
@@ -39,14 +40,19 @@ public record PreparedSequence(
         List<Optional<WorkingInstrument>> instruments = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
         for (int i = 0; i < arranged.instruments().size(); i++) {
-            Design design = arranged.instruments().get(i).design();
+            Optional<Working> working = arranged.working(i);
+            if (working.isEmpty()) {
+                alloys.add(Optional.empty());
+                instruments.add(Optional.empty());
+                continue;
+            }
+            Design design = working.get().instrument().design();
             List<Fault> found = impossible(i, design, arranged.alloys());
             faults.addAll(found);
             Optional<Alloy> alloy = found.isEmpty() ? arranged.alloys().find(design.alloy()) : Optional.empty();
-            int place = i;
             alloys.add(alloy);
-            instruments.add(alloy.map(of -> WorkingInstruments.of(
-                    design, of, arranged.sequence().steps().get(place).motion())));
+            instruments.add(alloy.map(
+                    of -> WorkingInstruments.of(design, of, working.get().step().motion())));
         }
         return new PreparedSequence(arranged, alloys, instruments, faults);
     }
@@ -59,10 +65,7 @@ public record PreparedSequence(
     /** The same in another canal, each step as far from the end of instrumentation as it was. */
     public PreparedSequence in(Canal canal) {
         double further = canal.workingLengthMm() - arranged.canal().workingLengthMm();
-        Sequence sequence = arranged.sequence();
-        for (int i = 0; i < sequence.steps().size(); i++) {
-            sequence = Sequences.withDepth(sequence, i, sequence.steps().get(i).depthMm() + further);
-        }
+        Sequence sequence = Sequences.deeper(arranged.sequence(), further);
         return new PreparedSequence(
                 new ArrangedSequence(sequence, canal, arranged.motor(), arranged.instruments(), arranged.alloys()),
                 alloys,

@@ -12,7 +12,9 @@ import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.placement.Entry;
 import org.taperwright.shaping.sequence.ArrangedSequence;
-import org.taperwright.shaping.sequence.Step;
+import org.taperwright.shaping.sequence.ArrangedSequence.Working;
+import org.taperwright.shaping.sequence.InstrumentStep;
+import org.taperwright.shaping.sequence.Patency;
 
 /**
  * Runs a sequence in a canal, step by step. A step whose instrument cannot be brought to its depth does nothing: it is a fault with
@@ -26,14 +28,17 @@ public final class SequenceShaping {
     private final ShapingConstants constants;
     private final StrokePlan plan;
     private final Mesh mesh;
+    private final Watch watch;
     private final SortedMap<Integer, StepOutcome> steps = new TreeMap<>();
     private final List<Fault> faults = new ArrayList<>();
 
-    private SequenceShaping(PreparedSequence prepared, ShapingConstants constants, StrokePlan plan, Mesh mesh) {
+    private SequenceShaping(
+            PreparedSequence prepared, ShapingConstants constants, StrokePlan plan, Mesh mesh, Watch watch) {
         this.prepared = prepared;
         this.constants = constants;
         this.plan = plan;
         this.mesh = mesh;
+        this.watch = watch;
     }
 
     /** A sequence with dentine and strokes as usual. */
@@ -71,7 +76,25 @@ public final class SequenceShaping {
             StrokePlan plan,
             Mesh mesh,
             Progress progress) {
-        return new SequenceShaping(prepared, constants, plan, mesh).run(canal, progress);
+        return run(prepared, canal, constants, plan, mesh, (place, now, inner) -> {}, progress);
+    }
+
+    /** The same, watched. */
+    public static ShapedSequence run(
+            PreparedSequence prepared,
+            CanalInWork canal,
+            ShapingConstants constants,
+            StrokePlan plan,
+            Mesh mesh,
+            Watch watch,
+            Progress progress) {
+        return new SequenceShaping(prepared, constants, plan, mesh, watch).run(canal, progress);
+    }
+
+    /** Sees the canal before each step, as the steps before it left it. */
+    public interface Watch {
+        /** Looks at the canal, and leaves it as it is. */
+        void before(int place, CanalInWork canal, Progress progress);
     }
 
     /** What makes a canal impossible; where is "canal.field". */
@@ -89,14 +112,21 @@ public final class SequenceShaping {
             progress.at((double) i / count, "step " + (i + 1) + " of " + count);
             progress.check();
             int index = i;
+            watch.before(i, canal, progress);
             prepared.instruments().get(i).ifPresent(instrument -> step(index, instrument, canal, progress));
         }
         return new ShapedSequence(steps, Optional.of(CanalOutcome.of(canal)), faults);
     }
 
-    private void step(int index, WorkingInstrument instrument, CanalInWork canal, Progress progress) {
-        Step step = prepared.arranged().sequence().steps().get(index);
-        double target = canal.geometry().depthOfMm(step.depthMm());
+    private void step(int index, WorkingInstrument whole, CanalInWork canal, Progress progress) {
+        Working working = prepared.arranged().working(index).orElseThrow();
+        InstrumentStep step = working.step();
+        double depth = canal.geometry().depthOfMm(step.depthMm());
+        double beyond = prepared.arranged().step(index) instanceof Patency
+                ? Math.max(0, depth - canal.geometry().lengthMm())
+                : 0;
+        WorkingInstrument instrument = beyond > 0 ? whole.above(beyond) : whole;
+        double target = depth - beyond;
         Optional<Fault> hindrance =
                 outside(target, canal).or(() -> Entry.fault(instrument.rod(), canal.now(), canal.support(), target));
         if (hindrance.isPresent()) {
@@ -104,7 +134,11 @@ public final class SequenceShaping {
             return;
         }
         double bind = Entry.bindDepthMm(instrument.rod(), canal.now(), canal.support(), target);
-        Movement movement = Movement.of(step.motion(), step.speedRpm().orElse(USUAL_RPM), plan.secondsAtDepth());
+        Movement movement = Movement.of(
+                step.motion(),
+                step.speedRpm().orElse(USUAL_RPM),
+                plan.secondsAtDepth(),
+                ReciprocationAngles.of(working, prepared.arranged().motor()));
         StepOutcome outcome = StepWork.run(
                 canal,
                 instrument,

@@ -21,4 +21,16 @@ public record WorkingInstrument(
         DoubleUnaryOperator edgesAt,
         DoubleUnaryOperator roomMm2At,
         double wearShare,
-        double energyShare) {}
+        double energyShare) {
+    /** What of it lies above a level, as one whose tip is at that level: the rest stands outside the canal. */
+    WorkingInstrument above(double levelMm) {
+        return new WorkingInstrument(
+                rod.above(levelMm),
+                level -> strengthNmm.applyAsDouble(level + levelMm),
+                cyclesAtStrain,
+                level -> edgesAt.applyAsDouble(level + levelMm),
+                level -> roomMm2At.applyAsDouble(level + levelMm),
+                wearShare,
+                energyShare);
+    }
+}

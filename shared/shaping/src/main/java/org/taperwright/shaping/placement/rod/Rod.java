@@ -55,6 +55,18 @@ public final class Rod {
         return new Rod(lengthMm, cutsFromMm, cutsToMm, sections, law);
     }
 
+    /** What of the rod lies above a level: that level is its tip. */
+    public Rod above(double levelMm) {
+        int first = section(levelMm, 0);
+        double wide = at(diameter, levelMm, first);
+        List<RodSection> sections = new ArrayList<>();
+        sections.add(new RodSection(0, wide, at(unit, levelMm, first), at(wall, levelMm, first)));
+        for (int i = first + 1; i < level.length; i++) {
+            sections.add(new RodSection(level[i] - levelMm, diameter[i], unit[i], wall[i]));
+        }
+        return new Rod(lengthMm - levelMm, cutsFromMm - levelMm, cutsToMm - levelMm, sections, law);
+    }
+
     /** Distance from the tip to the handle, mm. */
     public double lengthMm() {
         return lengthMm;

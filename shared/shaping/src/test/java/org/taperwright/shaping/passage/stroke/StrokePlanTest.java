@@ -10,6 +10,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.taperwright.mechanics.design.Motion;
+import org.taperwright.shaping.sequence.SetAngles;
 
 class StrokePlanTest {
     @Test
@@ -38,12 +39,21 @@ class StrokePlanTest {
     /** 150 degrees forward and 30 back make 120 degrees of net turning out of 180 travelled. */
     @Test
     void motionsDifferInTurnsThatCutAndTurnsThatBend() {
-        Movement back = Movement.of(Motion.RECIPROCATION, 300, 1);
+        Movement even = Movement.of(Motion.RECIPROCATION, 300, 1, new SetAngles(90, 60));
+        assertThat(even.cuttingTurns()).isEqualTo(3, within(1e-12));
+        assertThat(even.bendingTurns()).isEqualTo(1, within(1e-12));
+        Movement back = Movement.of(Motion.RECIPROCATION, 300, 1, ReciprocationAngles.USUAL);
         assertThat(back.cuttingTurns()).isEqualTo(5 * 150.0 / 180, within(1e-12));
         assertThat(back.bendingTurns()).isEqualTo(5 * 120.0 / 180, within(1e-12));
-        assertThat(Movement.of(Motion.ROTATION, 300, 2).bendingTurns()).isEqualTo(10, within(1e-12));
-        assertThat(Movement.of(Motion.FILING, 300, 1).bendingTurns()).isZero();
-        assertThat(Movement.of(Motion.FILING, 300, 1).slideMm()).isPositive();
-        assertThat(Movement.of(Motion.REAMING, 900, 1).cuttingTurns()).isEqualTo(1, within(1e-12));
+        assertThat(Movement.of(Motion.ROTATION, 300, 2, ReciprocationAngles.USUAL)
+                        .bendingTurns())
+                .isEqualTo(10, within(1e-12));
+        assertThat(Movement.of(Motion.FILING, 300, 1, ReciprocationAngles.USUAL).bendingTurns())
+                .isZero();
+        assertThat(Movement.of(Motion.FILING, 300, 1, ReciprocationAngles.USUAL).slideMm())
+                .isPositive();
+        assertThat(Movement.of(Motion.REAMING, 900, 1, ReciprocationAngles.USUAL)
+                        .cuttingTurns())
+                .isEqualTo(1, within(1e-12));
     }
 }

@@ -1,4 +1,4 @@
-package org.taperwright.shaping.finish;
+package org.taperwright.shaping.instrument;
 
 /**
  * Gauges of needle tubing: the greatest outside diameter and the least bore of regular wall that the standard allows, so that a needle

@@ -1,0 +1,9 @@
+package org.taperwright.shaping.sequence;
+
+/**
+ * Angles that a motor is set to for reciprocation.
+ *
+ * @param cuttingDeg turn in which the edges cut, degrees
+ * @param releasingDeg turn back, degrees
+ */
+public record SetAngles(double cuttingDeg, double releasingDeg) {}
