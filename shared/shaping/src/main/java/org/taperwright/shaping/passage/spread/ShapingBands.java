@@ -39,8 +39,14 @@ public record ShapingBands(List<BandedQuantity> quantities, List<UncertainInput>
      * @param shaped the sequence as it shapes its canal at the middle of every input
      */
     public static ShapingBands of(PreparedSequence prepared, ShapedSequence shaped, Progress progress) {
+        return of(prepared, shaped, ShapedQuantity.of(prepared.instruments().size()), progress);
+    }
+
+    /** The bands of those quantities that have a value. */
+    public static ShapingBands of(
+            PreparedSequence prepared, ShapedSequence shaped, List<ShapedQuantity> quantities, Progress progress) {
         SequenceInputs inputs = new SequenceInputs(prepared);
-        List<ShapedQuantity> asked = ShapedQuantity.of(prepared.instruments().size()).stream()
+        List<ShapedQuantity> asked = quantities.stream()
                 .filter(quantity -> quantity.value().apply(shaped).isPresent())
                 .toList();
         List<double[]> answers = ManyTasks.all(LatinHypercube.SAMPLES, "sample", progress, (sample, inner) -> {

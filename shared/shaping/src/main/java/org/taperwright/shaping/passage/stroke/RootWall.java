@@ -8,6 +8,8 @@ import org.taperwright.shaping.canal.RootOutline;
 /** The root's surface by depth: ellipses, linear between the levels given, about an axis that may stand off the canal's. */
 public final class RootWall {
     private static final int POINTS = 360;
+    /** The outline is a polygon: its sides lie within the ellipse by a share that half a step's cosine bounds. */
+    private static final double INSCRIBED = Math.cos(Math.PI / POINTS);
 
     private final List<RootOutline> outlines;
     private final double centreFirstMm;
@@ -42,25 +44,44 @@ public final class RootWall {
             double x = r * lumen.directions().cos(k);
             double y = r * lumen.directions().sin(k);
             for (int i = 0; i < POINTS; i++) {
-                double distance = distance(x, y, root[i], root[(i + 1) % POINTS]);
-                if (distance < least) {
-                    least = distance;
+                double square = square(x, y, root[i], root[(i + 1) % POINTS]);
+                if (square < least) {
+                    least = square;
                     at = k;
                 }
             }
         }
         return new LeastDentine(
-                least, lumen.depthMm(station), Math.toDegrees(lumen.directions().angle(at)));
+                Math.sqrt(least),
+                lumen.depthMm(station),
+                Math.toDegrees(lumen.directions().angle(at)));
     }
 
     /** The least of all stations. */
     public LeastDentine least(Lumen lumen) {
-        LeastDentine least = least(lumen, 0);
-        for (int j = 1; j < lumen.stations(); j++) {
-            LeastDentine here = least(lumen, j);
-            least = here.thicknessMm() < least.thicknessMm() ? here : least;
+        return least(lumen, 0, lumen.stations() - 1);
+    }
+
+    /** The least from one station to another. Stations at which it cannot be less are passed over. */
+    LeastDentine least(Lumen lumen, int from, int to) {
+        LeastDentine least = least(lumen, from);
+        for (int j = from + 1; j <= to; j++) {
+            if (atLeastMm(lumen, j) < least.thicknessMm()) {
+                LeastDentine here = least(lumen, j);
+                least = here.thicknessMm() < least.thicknessMm() ? here : least;
+            }
         }
         return least;
+    }
+
+    /** A bound from below: the root's lesser half diameter less its offset and the canal's greatest radius, {@code b/2 - |c| - max r}. */
+    private double atLeastMm(Lumen lumen, int station) {
+        double greatest = 0;
+        for (int k = 0; k < lumen.directions().count(); k++) {
+            greatest = Math.max(greatest, lumen.radiusMm(station, k));
+        }
+        double half = at(lumen.depthMm(station)).narrowMm() / 2;
+        return half * INSCRIBED - Math.hypot(centreFirstMm, centreSecondMm) - greatest;
     }
 
     private double[][] points(double depthMm) {
@@ -97,11 +118,14 @@ public final class RootWall {
         return above;
     }
 
-    private static double distance(double x, double y, double[] from, double[] to) {
+    /** Square of the distance of a point from a side. */
+    private static double square(double x, double y, double[] from, double[] to) {
         double dx = to[0] - from[0];
         double dy = to[1] - from[1];
         double share = ((x - from[0]) * dx + (y - from[1]) * dy) / (dx * dx + dy * dy);
         double held = Math.max(0, Math.min(1, share));
-        return Math.hypot(x - from[0] - held * dx, y - from[1] - held * dy);
+        double offX = x - from[0] - held * dx;
+        double offY = y - from[1] - held * dy;
+        return offX * offX + offY * offY;
     }
 }
