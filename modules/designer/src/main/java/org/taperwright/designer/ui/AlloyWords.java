@@ -2,7 +2,7 @@ package org.taperwright.designer.ui;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
@@ -26,16 +26,19 @@ final class AlloyWords {
     static String constants(OwnAlloy alloy) {
         List<String> lines = new ArrayList<>();
         lines.add("Of the kind of " + kin(alloy).label() + ", whose laws it follows");
-        for (Map.Entry<String, Reading> each : alloy.constants().entrySet()) {
-            AlloyConstant known = AlloyConstant.described(kin(alloy), each.getKey());
-            String unit = known.unit().isEmpty() ? "" : " " + known.unit();
-            String band =
-                    each.getValue().band().map(b -> " (" + Shown.band(b) + ")").orElse("");
-            lines.add(known.label() + ": " + Shown.number(each.getValue().value()) + band + unit);
+        for (AlloyConstant known : AlloyConstant.inOrder(kin(alloy))) {
+            Optional.ofNullable(alloy.constants().get(known.name()))
+                    .ifPresent(each -> lines.add(
+                            known.label() + ": " + words(each) + (known.unit().isEmpty() ? "" : " " + known.unit())));
         }
         lines.add("Poisson's ratio: " + Shown.number(alloy.poisson()));
         lines.add("Tensile strength: " + Shown.number(alloy.ultimateMpa()) + " MPa");
         return String.join("\n", lines);
+    }
+
+    private static String words(Reading reading) {
+        return Shown.number(reading.value())
+                + reading.band().map(band -> " (" + Shown.band(band) + ")").orElse("");
     }
 
     static String fit(OwnAlloy alloy) {
