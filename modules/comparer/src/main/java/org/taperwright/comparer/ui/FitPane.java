@@ -38,6 +38,8 @@ import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.FormPane;
+import org.taperwright.workbench.ui.Ink;
+import org.taperwright.workbench.ui.Prose;
 import org.taperwright.workbench.ui.Spacing;
 
 /** Fits chosen constants of a design's alloy to its measured curves, and shows the new alloy with all that is known of the fit. */
@@ -127,7 +129,8 @@ final class FitPane extends JPanel {
         boxes.clear();
         FormPane form = new FormPane("comparison.fit.constants");
         assessment().ifPresent(known -> {
-            form.heading("By curves: " + known.alloy().label());
+            form.wide(new Prose(known.alloy().label(), Ink::quiet, true));
+            form.heading("By curves");
             AlloyConstant.of(known.alloy()).forEach(constant -> form.wide(box(constant)));
             form.heading("By turns to fracture");
             AlloyConstant.ofLife(known.alloy()).forEach(constant -> form.wide(box(constant)));
