@@ -82,8 +82,8 @@ final class AlloyWords {
         if (names.isEmpty()) {
             return "None yet: choose it as a design's alloy, or as what is moved in a comparison.";
         }
-        String few = names.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
-        return names.size() > MOST_NAMES ? few + " and " + (names.size() - MOST_NAMES) + " more" : few;
+        String few = names.stream().limit(MOST_NAMES).collect(Collectors.joining("\n"));
+        return names.size() > MOST_NAMES ? few + "\nand " + (names.size() - MOST_NAMES) + " more" : few;
     }
 
     private static String label(OwnAlloy alloy, FitAccount fit, int place) {
