@@ -1,6 +1,7 @@
 package org.taperwright.validation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,6 +16,7 @@ import org.taperwright.mechanics.comparison.GivesAndTakes;
 import org.taperwright.mechanics.comparison.Statement;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.Designs;
+import org.taperwright.mechanics.design.FluteStation;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.work.Progress;
 
@@ -72,6 +74,44 @@ class ComparedSectionsTest {
         Comparison comparison = compared(of("square", STEEL, Motion.REAMING), of("triangle", STEEL, Motion.REAMING));
         assertThat(comparison.tradeOff().places().get(0).dominance()).isEqualTo(Dominance.DOMINATED);
         assertThat(comparison.tradeOff().places().get(1).dominance()).isEqualTo(Dominance.CERTAINLY_UNDOMINATED);
+    }
+
+    /** Schaefer and Tepel, J Endod 2001;27:299 (from memory, medium): nickel-titanium is the most flexible, whatever the section. */
+    @Test
+    void nickelTitaniumOfAStiffSectionIsMoreFlexibleThanSteelOfAFlexibleOne() {
+        Comparison comparison = compared(of("triangle", STEEL, Motion.FILING), of("square", NITI, Motion.FILING));
+        assertThat(cell(comparison, "flexibility").ratioBand().orElseThrow().low())
+                .isGreaterThan(1);
+    }
+
+    /**
+     * Timoshenko and Goodier: torsion constants of the triangle and the square in one circle, 0.12405 and 0.35798 of the
+     * circle's. Flutes so long that their turning counts for less than 1 % (0.05 per mm).
+     */
+    @Test
+    void aTriangleTwistsByTheHandbooksRatioToASquare() {
+        Comparison comparison = compared(
+                Designs.with(of("square", STEEL, Motion.FILING))
+                        .flutes(List.of(new FluteStation(0, 0.05)))
+                        .design(),
+                Designs.with(of("triangle", STEEL, Motion.FILING))
+                        .flutes(List.of(new FluteStation(0, 0.05)))
+                        .design());
+        assertThat(cell(comparison, "torsional-stiffness").ratio().orElseThrow())
+                .isCloseTo(0.12404900 / 0.35797643, within(0.01 * 0.3465));
+    }
+
+    /** Rakes of straight-sided sections by geometry, as usually quoted: -45 and -60 degrees. */
+    @Test
+    void theRakesOfSquareAndTriangleStandInTheirRow() {
+        Comparison comparison = compared(of("square", STEEL, Motion.FILING), of("triangle", STEEL, Motion.FILING));
+        List<Double> rakes = comparison.rows().stream()
+                .filter(row -> row.metric().id().equals("rake"))
+                .flatMap(row -> row.cells().stream())
+                .map(each -> each.reading().value())
+                .toList();
+        assertThat(rakes.get(0)).isCloseTo(-45, within(0.1));
+        assertThat(rakes.get(1)).isCloseTo(-60, within(0.1));
     }
 
     private static Design of(String section, String alloy, Motion motion) {

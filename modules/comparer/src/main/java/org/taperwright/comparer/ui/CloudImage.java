@@ -21,6 +21,8 @@ final class CloudImage {
 
     private static final double DOT = 3.2;
     private static final double PALE = 0.30;
+    private static final double PALEST = 0.08;
+    private static final double MANY = 1_500;
 
     /** What a picture was drawn of. */
     private record Drawn(List<Point2D> ratios, MapFrame frame, double scale, boolean dark, BufferedImage image) {}
@@ -73,7 +75,8 @@ final class CloudImage {
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.scale(scale, scale);
         g.translate(BEYOND * area.getWidth() - area.getX(), BEYOND * area.getHeight() - area.getY());
-        g.setColor(Ink.translucent(Ink.text(), PALE));
+        // the more there are, the paler each: together they stay behind the designs
+        g.setColor(Ink.translucent(Ink.text(), Math.max(PALEST, PALE / Math.sqrt(1 + ratios.size() / MANY))));
         for (Point2D ratio : ratios) {
             Point2D place = frame.at(ratio.getX(), ratio.getY());
             g.fill(new Ellipse2D.Double(place.getX() - DOT / 2, place.getY() - DOT / 2, DOT, DOT));

@@ -63,6 +63,8 @@ final class ComparisonFigures extends JPanel {
         tornado = new TornadoPane(desk);
         tabs = new JTabbedPane(JTabbedPane.TOP, JTabbedPane.WRAP_TAB_LAYOUT);
         tabs.setName("comparison.figures");
+        // the theme would move the row of the chosen tab next to the figure, and the tabs from under the pointer
+        tabs.putClientProperty("FlatLaf.style", "rotateTabRuns: false");
         tabs.addTab("Map", null, map, "Two metrics against each other");
         tabs.addTab("Sections", null, sections, "Sections to one scale");
         tabs.addTab("Blade", null, profiles, "Diameter, stiffness and strength along the blade");
@@ -73,7 +75,8 @@ final class ComparisonFigures extends JPanel {
         tabs.addTab("What moves it", null, tornado, "Which parameter of a design moves a metric most");
         overlays.setVisible(false);
         tabs.addChangeListener(event -> overlays.setVisible(isOverlay(tabs.getSelectedComponent())));
-        add(overlays, BorderLayout.NORTH);
+        // beneath, so that the tabs stay where they are
+        add(overlays, BorderLayout.SOUTH);
         add(tabs, BorderLayout.CENTER);
         setPreferredSize(new Dimension(WIDTH, HEIGHT));
         setMinimumSize(new Dimension(LEAST_WIDTH, HEIGHT / 2));

@@ -215,7 +215,15 @@ final class CurvesFigure extends JPanel {
     private void fit() {
         compared.ifPresent(shown -> {
             FitPane pane = new FitPane(desk, shown, measured);
-            JOptionPane.showMessageDialog(this, pane, "Fit an alloy to measurements", JOptionPane.PLAIN_MESSAGE);
+            JOptionPane.showOptionDialog(
+                    this,
+                    pane,
+                    "Fit an alloy to measurements",
+                    JOptionPane.DEFAULT_OPTION,
+                    JOptionPane.PLAIN_MESSAGE,
+                    null,
+                    new Object[] {"Close"},
+                    "Close");
         });
     }
 }

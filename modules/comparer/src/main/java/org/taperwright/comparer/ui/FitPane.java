@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -21,6 +22,7 @@ import org.taperwright.library.history.Change;
 import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.AlloyConstant;
+import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.Designs;
@@ -37,10 +39,14 @@ import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.workbench.api.Desk;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.FormPane;
+import org.taperwright.workbench.ui.Ink;
+import org.taperwright.workbench.ui.Prose;
 import org.taperwright.workbench.ui.Spacing;
 
 /** Fits chosen constants of a design's alloy to its measured curves, and shows the new alloy with all that is known of the fit. */
 final class FitPane extends JPanel {
+    private static final int LONGEST_STEM = 60;
+
     private final transient Desk desk;
     private final transient Compared compared;
     private final transient List<MeasuredOn> measured;
@@ -124,7 +130,8 @@ final class FitPane extends JPanel {
         boxes.clear();
         FormPane form = new FormPane("comparison.fit.constants");
         assessment().ifPresent(known -> {
-            form.heading("By curves: " + known.alloy().label());
+            form.wide(new Prose(known.alloy().label(), Ink::quiet, true));
+            form.heading("By curves");
             FitConstants.ofCurves(known.alloy()).forEach(constant -> form.wide(box(constant)));
             form.heading("By turns to fracture");
             FitConstants.ofLife(known.alloy()).forEach(constant -> form.wide(box(constant)));
@@ -165,7 +172,7 @@ final class FitPane extends JPanel {
             return;
         }
         Design of = known.get().design();
-        ThingId id = ThingId.fresh();
+        ThingId id = readable(called);
         OwnAlloy alloy = OwnAlloy.of(fit.get(), called, of.name(), LocalDate.now(ZoneId.systemDefault()));
         List<Change> changes = new ArrayList<>(List.of(new Change.Put(id, alloy)));
         if (copy.isSelected()) {
@@ -182,6 +189,19 @@ final class FitPane extends JPanel {
                                 + (copy.isSelected() ? " So is a copy of the design in it." : "")
                         : faults.stream().map(Fault::sentence).collect(Collectors.joining("\n")));
         keep.setEnabled(!faults.isEmpty());
+    }
+
+    /** An identifier that tells the alloy by its name, for wherever a design is written out. */
+    private ThingId readable(String called) {
+        String plain =
+                called.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String stem = plain.isEmpty() ? "alloy" : plain.substring(0, Math.min(LONGEST_STEM, plain.length()));
+        for (int number = 1; ; number++) {
+            ThingId id = new ThingId(number == 1 ? stem : stem + "-" + number);
+            if (desk.snapshot().entry(id).isEmpty() && Alloys.find(id.value()).isEmpty()) {
+                return id;
+            }
+        }
     }
 
     private void told(String words) {

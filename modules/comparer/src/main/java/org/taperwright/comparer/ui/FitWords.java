@@ -22,17 +22,18 @@ final class FitWords {
             text.append(constant.before().label())
                     .append(": ")
                     .append(Shown.number(constant.value()))
-                    .append(
-                            constant.atEdge()
-                                    ? ", held at the edge of its band: the measurements would have it beyond"
-                                    : " ± " + Shown.number(constant.standardError()))
-                    .append(unit)
+                    .append(constant.atEdge() ? unit : " ± " + Shown.number(constant.standardError()) + unit)
                     .append(" (before: ")
                     .append(Shown.number(constant.before().value()))
                     .append(", ")
                     .append(Shown.band(constant.before().band()))
                     .append(unit)
-                    .append(")\n");
+                    .append(")")
+                    .append(
+                            constant.atEdge()
+                                    ? "; held at the edge of its band: the measurements would have it beyond"
+                                    : "")
+                    .append("\n");
         }
         text.append("± is one standard error, by the covariance at the solution.\n\n");
         correlations(fit, text);

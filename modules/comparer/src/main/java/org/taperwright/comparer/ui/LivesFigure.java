@@ -104,7 +104,7 @@ final class LivesFigure extends JPanel {
             }
         }
         plot.setPlot(new Plot(
-                Plot.Axis.of("Radius of a tube of 60°, its middle 5 mm from the tip", "mm", FROM_MM, TO_MM),
+                Plot.Axis.of("Radius of a 60° tube", "mm", FROM_MM, TO_MM),
                 Plot.Axis.of("Turns to fracture, as powers of ten", ""),
                 curves,
                 bands,

@@ -11,6 +11,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -35,6 +36,7 @@ final class MapPainting {
     /** Widest label, as a share of the map's width. */
     private static final double WIDEST_LABEL = 0.7;
 
+    private static final double LABEL_GROUND = 0.82;
     private static final double BAND_OPACITY = 0.55;
     private static final double FILL_OPACITY = 0.10;
     private static final int ELLIPSE_POINTS = 72;
@@ -169,6 +171,10 @@ final class MapPainting {
             int lines = role.isEmpty() ? 1 : 2;
             Rectangle2D label = room.place(places.get(i), width, lines * metrics.getHeight());
             leader(places.get(i), label);
+            // over thousands of dots a word needs ground of its own
+            g.setColor(Ink.translucent(Ink.paper(), LABEL_GROUND));
+            g.fill(new RoundRectangle2D.Double(
+                    label.getX() - 3, label.getY(), label.getWidth() + 6, label.getHeight(), 6, 6));
             g.setColor(seen.get(i).look().colour());
             float baseline = (float) label.getY() + metrics.getAscent();
             g.drawString(name, (float) label.getX(), baseline);

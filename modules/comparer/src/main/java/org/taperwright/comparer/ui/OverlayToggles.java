@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.FlowLayout;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Insets;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
@@ -57,6 +58,8 @@ final class OverlayToggles extends JPanel {
         JCheckBox box = new JCheckBox(member.name(), !hides(member));
         box.setName("comparison.overlay." + member.id().value());
         box.setOpaque(false);
+        // text at a fractional scale can be a little wider than it was measured
+        box.setMargin(new Insets(2, 2, 2, 2 + Spacing.NEAR));
         box.setToolTipText("Shows " + member.name() + " in sections, along the blade and in the curves");
         box.addActionListener(event -> {
             if (box.isSelected()) {

@@ -1,22 +1,32 @@
 package org.taperwright.comparer.ui;
 
+import java.awt.FontMetrics;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
+import org.jspecify.annotations.Nullable;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
 import org.taperwright.mechanics.comparison.score.Contribution;
 import org.taperwright.mechanics.comparison.score.Score;
 import org.taperwright.mechanics.comparison.score.ScoreBoard;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.workbench.ui.Spacing;
 
 /** What every score is made of: each metric's contribution by design, the sum, and the sum as one ratio with its band. */
 final class ScoreTable extends JTable {
+    private static final int NARROW = 52;
     private static final String NONE = "–";
+
+    private final transient List<Metric> counted = new ArrayList<>();
+    private transient List<Score> scores = List.of();
 
     ScoreTable() {
         setName("comparison.score.table");
@@ -35,18 +45,40 @@ final class ScoreTable extends JTable {
         return false;
     }
 
+    /** The 5 to 95 % of a contribution. */
+    @Override
+    public @Nullable String getToolTipText(MouseEvent event) {
+        int row = rowAtPoint(event.getPoint());
+        int column = columnAtPoint(event.getPoint()) - 2;
+        if (row < 0 || row >= counted.size() || column < 0 || column >= scores.size()) {
+            return super.getToolTipText(event);
+        }
+        Metric metric = counted.get(row);
+        return scores.get(column).contributions().stream()
+                .filter(each -> each.metric().equals(metric))
+                .flatMap(each -> each.band().stream())
+                .map(band -> metric.label() + ", 5 to 95 %: " + Shown.band(band))
+                .findFirst()
+                .orElse(null);
+    }
+
     void clear() {
+        counted.clear();
+        scores = List.of();
         setModel(new DefaultTableModel());
     }
 
     /** Shows scores under the designs' names. */
     void show(ScoreBoard board, List<String> names) {
+        counted.clear();
+        scores = board.scores();
         List<String> heads = new ArrayList<>(List.of("Contribution", "Weight"));
         heads.addAll(names);
         DefaultTableModel model = new DefaultTableModel(heads.toArray(), 0);
         for (Metric metric : Metrics.all()) {
             double weight = board.weights().of(metric.id());
             if (weight > 0 && !board.idle().contains(metric.id())) {
+                counted.add(metric);
                 model.addRow(row(metric.label(), Shown.number(weight), board, score -> contribution(score, metric)));
             }
         }
@@ -62,14 +94,32 @@ final class ScoreTable extends JTable {
                 score -> score.meanRatio().isPresent()
                         ? "× " + Shown.number(score.meanRatio().getAsDouble(), 2, 2)
                         : NONE));
-        model.addRow(row(
-                "5 to 95 %",
-                "", board, score -> score.meanRatioBand().map(Shown::band).orElse(NONE)));
+        model.addRow(row("Ratio, 5 %", "", board, score -> edge(score, Band::low)));
+        model.addRow(row("Ratio, 95 %", "", board, score -> edge(score, Band::high)));
         setModel(model);
         DefaultTableCellRenderer left = new DefaultTableCellRenderer();
         getColumnModel().getColumn(0).setCellRenderer(left);
-        getColumnModel().getColumn(0).setPreferredWidth(130);
-        getColumnModel().getColumn(1).setPreferredWidth(45);
+        getColumnModel().getColumn(0).setPreferredWidth(labelWidth());
+        getColumnModel().getColumn(1).setPreferredWidth(NARROW);
+        for (int column = 2; column < getColumnCount(); column++) {
+            getColumnModel().getColumn(column).setPreferredWidth(NARROW);
+        }
+    }
+
+    /** Wide enough for every metric's name. */
+    private int labelWidth() {
+        FontMetrics metrics = getFontMetrics(getFont());
+        int width = metrics.stringWidth("Contribution");
+        for (int row = 0; row < getRowCount(); row++) {
+            width = Math.max(width, metrics.stringWidth(String.valueOf(getValueAt(row, 0))));
+        }
+        return width + 2 * Spacing.NEAR;
+    }
+
+    private static String edge(Score score, ToDoubleFunction<Band> which) {
+        return score.meanRatioBand()
+                .map(band -> "× " + Shown.number(which.applyAsDouble(band), 2, 2))
+                .orElse(NONE);
     }
 
     private static Object[] row(String label, String weight, ScoreBoard board, Function<Score, String> cell) {

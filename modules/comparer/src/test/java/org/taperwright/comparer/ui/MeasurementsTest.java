@@ -24,6 +24,7 @@ import org.taperwright.library.store.MeasuredOn;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.assessment.Assessment;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.workbench.ui.Gestures;
 import org.taperwright.workbench.ui.Plot;
 import org.taperwright.workbench.ui.Shots;
@@ -125,6 +126,7 @@ class MeasurementsTest {
         });
         Entry alloy = open.desk().snapshot().ofKind(ThingKind.ALLOY).get(0);
         assertThat(alloy.name()).isEqualTo("Bench wire");
+        assertThat(alloy.id()).isEqualTo(new ThingId("bench-wire"));
         assertThat(open.desk().snapshot().ofKind(ThingKind.DESIGN))
                 .extracting(Entry::thing)
                 .filteredOn(

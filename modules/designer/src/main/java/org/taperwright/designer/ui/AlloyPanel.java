@@ -48,10 +48,12 @@ public final class AlloyPanel extends JPanel {
         this.desk = desk;
         setName("alloyPanel");
         setLayout(cards);
+        JScrollPane lines = new JScrollPane(note);
+        lines.setName("alloy.note.scroll");
         FormPane form = new FormPane("alloy.form");
         form.setBorder(Spacing.around(Spacing.NEAR, Spacing.APART));
         form.row("Name", name, "What people call this alloy")
-                .row("Note", note, "Free text; keep patient data out of it")
+                .row("Note", lines, "Free text; keep patient data out of it")
                 .heading("Constants, with their 5 to 95 % bands")
                 .wide(constants)
                 .heading("How they were found")

@@ -2,7 +2,7 @@ package org.taperwright.designer.ui;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
@@ -27,16 +27,19 @@ final class AlloyWords {
     static String constants(OwnAlloy alloy) {
         List<String> lines = new ArrayList<>();
         lines.add("Of the kind of " + kin(alloy).label() + ", whose laws it follows");
-        for (Map.Entry<String, Reading> each : alloy.constants().entrySet()) {
-            AlloyConstant known = FitConstants.described(kin(alloy), each.getKey());
-            String unit = known.unit().isEmpty() ? "" : " " + known.unit();
-            String band =
-                    each.getValue().band().map(b -> " (" + Shown.band(b) + ")").orElse("");
-            lines.add(known.label() + ": " + Shown.number(each.getValue().value()) + band + unit);
+        for (AlloyConstant known : FitConstants.inOrder(kin(alloy))) {
+            Optional.ofNullable(alloy.constants().get(known.name()))
+                    .ifPresent(each -> lines.add(
+                            known.label() + ": " + words(each) + (known.unit().isEmpty() ? "" : " " + known.unit())));
         }
         lines.add("Poisson's ratio: " + Shown.number(alloy.poisson()));
         lines.add("Tensile strength: " + Shown.number(alloy.ultimateMpa()) + " MPa");
         return String.join("\n", lines);
+    }
+
+    private static String words(Reading reading) {
+        return Shown.number(reading.value())
+                + reading.band().map(band -> " (" + Shown.band(band) + ")").orElse("");
     }
 
     static String fit(OwnAlloy alloy) {
@@ -80,8 +83,8 @@ final class AlloyWords {
         if (names.isEmpty()) {
             return "None yet: choose it as a design's alloy, or as what is moved in a comparison.";
         }
-        String few = names.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
-        return names.size() > MOST_NAMES ? few + " and " + (names.size() - MOST_NAMES) + " more" : few;
+        String few = names.stream().limit(MOST_NAMES).collect(Collectors.joining("\n"));
+        return names.size() > MOST_NAMES ? few + "\nand " + (names.size() - MOST_NAMES) + " more" : few;
     }
 
     private static String label(OwnAlloy alloy, FitAccount fit, int place) {

@@ -27,7 +27,7 @@ final class PlotLabels {
 
     /** Width of the widest name right of the axes; 0 where there is none. */
     double width() {
-        return named(false).stream()
+        return named().stream()
                 .mapToInt(curve -> metrics.stringWidth(curve.name()))
                 .max()
                 .orElse(0);
@@ -42,12 +42,9 @@ final class PlotLabels {
         g.setFont(metrics.getFont());
         g.setColor(Ink.text());
         g.drawString(plot.y().heading(), Spacing.TIGHT, (float) area.getY() - metrics.getDescent() - Spacing.TIGHT);
-        named(true)
-                .forEach(curve ->
-                        curve.spots().forEach(spot -> beside(g, area, curve, placing.at(spot.x(), spot.y()))));
         List<End> ends = new ArrayList<>();
-        for (Plot.Curve curve : named(false)) {
-            Plot.Spot last = curve.spots().get(curve.spots().size() - 1);
+        for (Plot.Curve curve : named()) {
+            Plot.Spot last = last(curve);
             Point2D at = placing.at(last.x(), last.y());
             ends.add(new End(curve, at, at.getY()));
         }
@@ -60,14 +57,6 @@ final class PlotLabels {
             g.setColor(end.curve.look().colour());
             g.drawString(end.curve.name(), (float) left, (float) (end.y + metrics.getAscent() / 2.0 - 1));
         }
-    }
-
-    private void beside(Graphics2D g, Rectangle2D area, Plot.Curve curve, Point2D at) {
-        int width = metrics.stringWidth(curve.name());
-        boolean left = at.getX() + Spacing.NEAR + width > area.getMaxX();
-        double x = left ? at.getX() - Spacing.NEAR - width : at.getX() + Spacing.NEAR;
-        g.setColor(curve.look().colour());
-        g.drawString(curve.name(), (float) x, (float) (at.getY() + metrics.getAscent() / 2.0 - 1));
     }
 
     /** Moves names down where they overlap, then all up where the last leaves the area. */
@@ -85,9 +74,17 @@ final class PlotLabels {
         }
     }
 
-    private List<Plot.Curve> named(boolean spots) {
+    /** Where a curve ends; of separate spots, which may come in any order, the one furthest to the right. */
+    private static Plot.Spot last(Plot.Curve curve) {
+        return curve.style() == Plot.Style.SPOTS
+                ? curve.spots().stream()
+                        .max(Comparator.comparingDouble(Plot.Spot::x))
+                        .orElseThrow()
+                : curve.spots().get(curve.spots().size() - 1);
+    }
+
+    private List<Plot.Curve> named() {
         return plot.curves().stream()
-                .filter(curve -> (curve.style() == Plot.Style.SPOTS) == spots)
                 .filter(curve -> !curve.name().isEmpty() && !curve.spots().isEmpty())
                 .toList();
     }

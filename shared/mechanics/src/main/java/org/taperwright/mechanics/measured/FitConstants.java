@@ -43,9 +43,15 @@ public final class FitConstants {
         return all;
     }
 
-    /** A constant by its key as an alloy has it, with or without a band; one that no law knows stands for itself. */
-    public static AlloyConstant described(Alloy alloy, String name) {
+    /** All constants of an alloy, those of its strain-life law last, with or without a band of any width. */
+    public static List<AlloyConstant> inOrder(Alloy alloy) {
         return Stream.concat(AlloyConstant.all(alloy).stream(), allOfLife(alloy).stream())
+                .toList();
+    }
+
+    /** A constant by its key as an alloy has it; one that no law knows stands for itself. */
+    public static AlloyConstant described(Alloy alloy, String name) {
+        return inOrder(alloy).stream()
                 .filter(constant -> constant.name().equals(name))
                 .findFirst()
                 .orElseGet(() -> new AlloyConstant(name, name, "", 0, new Band(0, 0)));
