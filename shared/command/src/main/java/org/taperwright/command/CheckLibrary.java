@@ -1,9 +1,11 @@
 package org.taperwright.command;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.taperwright.command.input.BadInput;
 import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.store.Backup;
 import org.taperwright.library.store.BackupPolicy;
@@ -43,8 +45,12 @@ final class CheckLibrary implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CheckReport report = LibraryCheck.of(file, JsonForms.forStore());
         PrintWriter out = spec.commandLine().getOut();
+        if (!Files.isRegularFile(file)) {
+            tellBackups(out);
+            throw BadInput.of(file + ": is no file", "expected a library's file");
+        }
+        CheckReport report = LibraryCheck.of(file, JsonForms.forStore());
         for (Finding finding : report.findings()) {
             out.println((finding.grave() ? "wrong: " : "look at: ")
                     + finding.fault().sentence());
@@ -65,7 +71,9 @@ final class CheckLibrary implements Callable<Integer> {
         Path folder = library.resolveSibling("backups");
         List<Backup> good = new Backups(library, folder, JsonForms.forStore(), BackupPolicy.USUAL).good();
         if (good.isEmpty()) {
-            out.println("No whole backup of it lies in " + folder + ".");
+            if (Files.exists(file)) {
+                out.println("No whole backup of it lies in " + folder + ".");
+            }
             return;
         }
         out.println("Whole backups of it, the newest first:");

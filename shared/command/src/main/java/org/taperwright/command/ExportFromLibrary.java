@@ -123,7 +123,7 @@ final class ExportFromLibrary implements Callable<Integer> {
         for (Entry entry : entries) {
             if (entry.kind() != rows.thing()) {
                 throw BadInput.of(
-                        "\"" + entry.name() + "\" is a " + entry.kind().word(),
+                        "\"" + entry.name() + "\" is " + entry.kind().one(),
                         "expected " + kind + " only, or a file ending in .json");
             }
         }

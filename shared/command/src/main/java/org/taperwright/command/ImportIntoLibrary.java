@@ -231,7 +231,7 @@ final class ImportIntoLibrary implements Callable<Integer> {
     private static String told(PlannedThing thing) {
         String head = thing.kind().word() + " " + thing.id() + " (" + thing.name() + "): ";
         if (thing.standing() instanceof Standing.Other other) {
-            return head + "the library has a " + other.ours().word() + " of this identifier";
+            return head + "the library has " + other.ours().one() + " of this identifier";
         }
         List<FieldChange> changes = ((Standing.Changed) thing.standing()).changes();
         return head

@@ -209,7 +209,7 @@ final class Shape implements Callable<Integer> {
                 .place(Fault.impossible(
                         where,
                         "refers to \"" + id + "\", which is not at hand",
-                        "expected an identifier of a " + kind.word()
+                        "expected an identifier of " + kind.one()
                                 + " in the same file, in a file of --from, or with --demo in the demo library"));
     }
 }

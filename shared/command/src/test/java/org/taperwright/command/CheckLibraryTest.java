@@ -74,6 +74,19 @@ class CheckLibraryTest {
     }
 
     @Test
+    void aLibraryThatIsGoneIsSaidWithItsBackups() throws IOException {
+        Ran none = Ran.with("library", "check", folder.resolve("other.sqlite").toString());
+        assertThat(none.code()).isEqualTo(2);
+        assertThat(none.out()).isEmpty();
+        assertThat(none.err()).contains("other.sqlite: is no file; expected a library's file");
+        Backups backups = new Backups(file, folder.resolve("backups"), JsonForms.forStore(), BackupPolicy.USUAL);
+        backups.take(Instant.parse("2026-01-02T03:04:05Z"));
+        Files.delete(file);
+        assertThat(Ran.with("library", "check", file.toString()).out())
+                .contains("library.sqlite.20260102T030405Z.backup: 1 thing, 1 revision");
+    }
+
+    @Test
     void aLibraryWithoutAFileIsAskedFor() {
         Ran ran = Ran.with("library", "check");
         assertThat(ran.code()).isEqualTo(2);

@@ -83,11 +83,7 @@ public final class LibraryDesk implements Desk {
 
     @Override
     public List<Fault> tryEdit(String name, List<Change> made) {
-        List<Fault> faults = history.faults(made);
-        if (faults.isEmpty()) {
-            history.edit(name, made);
-        }
-        return faults;
+        return history.tryEdit(name, made);
     }
 
     @Override
@@ -117,10 +113,9 @@ public final class LibraryDesk implements Desk {
         while (true) {
             Snapshot library = history.snapshot();
             NamedEdit edit = work.of(library, progress);
-            List<Fault> faults = history.faults(edit.changes());
-            progress.check();
-            if (!faults.isEmpty() || history.editFrom(library, edit.name(), edit.changes())) {
-                return faults;
+            Optional<List<Fault>> made = history.tryEditFrom(library, edit.name(), edit.changes(), progress);
+            if (made.isPresent()) {
+                return made.get();
             }
         }
     }

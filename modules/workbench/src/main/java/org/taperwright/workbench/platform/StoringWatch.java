@@ -26,9 +26,6 @@ final class StoringWatch implements Consumer<StoringEvent> {
             failing = true;
         } else if (event instanceof StoringEvent.Stored) {
             failing = false;
-        } else if (event instanceof StoringEvent.Refused refused) {
-            Notices.warn(
-                    "“" + refused.edit() + "” was not made", refused.fault().sentence());
         } else if (event instanceof StoringEvent.Conflicting conflicting) {
             OpenConflict.get().put(history, conflicting);
         } else if (event instanceof StoringEvent.LinkLost lost) {

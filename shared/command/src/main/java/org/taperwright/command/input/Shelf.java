@@ -122,7 +122,7 @@ public final class Shelf {
             Set<String> there = read.stream().map(thing -> thing.kind().word()).collect(Collectors.toSet());
             throw BadInput.of(
                     file + ": holds no " + kinds.get(0).word() + " but " + String.join(", ", there),
-                    "expected the form of a " + kinds.get(0).word());
+                    "expected the form of " + kinds.get(0).one());
         }
         things.addAll(read);
         return found;

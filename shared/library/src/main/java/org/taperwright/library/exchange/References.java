@@ -80,7 +80,7 @@ final class References {
     static Fault misfit(Reference reference, ThingKind found) {
         return Fault.impossible(
                 reference.where(),
-                "refers to \"" + reference.to() + "\", which is a " + found.word(),
+                "refers to \"" + reference.to() + "\", which is " + found.one(),
                 "expected " + reference.kind().one());
     }
 }

@@ -32,6 +32,7 @@ import org.taperwright.library.store.StoreFailure;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Fault;
+import org.taperwright.mechanics.work.Progress;
 
 /**
  * The library as it is worked on: an immutable snapshot that every edit replaces at once, and undo and redo of every edit
@@ -90,52 +91,54 @@ public final class EditHistory implements AutoCloseable {
     }
 
     /**
-     * Makes an edit. Changes that change nothing are left out; if none is left there is no edit. Where the library may only
-     * be looked at nothing is changed, and those who listen to storing are told.
+     * Makes an edit that can be made. Changes that change nothing are left out; if none is left there is no edit.
      *
      * @return the library with the edit
-     * @throws IllegalArgumentException if a thing could not be kept; {@link #faults(List)} tells beforehand
+     * @throws IllegalArgumentException if it could not be made; {@link #tryEdit} says why instead
      */
     public Snapshot edit(String name, List<Change> changed) {
-        if (mayOnlyLook(name)) {
-            return snapshot;
-        }
-        Map<ThingId, Optional<Record>> after = checked(changed);
-        return make(() -> replacing(name, after));
-    }
-
-    /**
-     * Makes an edit that was worked out from a library, if the library still stands so.
-     *
-     * @return whether it does; if not, nothing was changed and the edit is to be worked out anew (where the library may only
-     *     be looked at there is nothing to work out anew)
-     * @throws IllegalArgumentException as {@link #edit} does
-     */
-    public boolean editFrom(Snapshot base, String name, List<Change> changed) {
-        if (mayOnlyLook(name)) {
-            return true;
-        }
-        Map<ThingId, Optional<Record>> after = checked(changed);
-        AtomicBoolean current = new AtomicBoolean();
-        make(() -> {
-            current.set(snapshot == base);
-            return current.get() ? replacing(name, after) : Optional.empty();
-        });
-        return current.get();
-    }
-
-    private boolean mayOnlyLook(String name) {
-        if (access == Access.READER) {
-            storing.tell(new StoringEvent.Refused(name, ONLY_LOOKED_AT));
-        }
-        return access == Access.READER;
-    }
-
-    private Map<ThingId, Optional<Record>> checked(List<Change> changed) {
-        List<Fault> faults = faults(changed);
+        List<Fault> faults = tryEdit(name, changed);
         if (!faults.isEmpty()) {
             throw new IllegalArgumentException(faults.get(0).sentence());
         }
+        return snapshot;
+    }
+
+    /**
+     * Makes an edit as {@link #edit} does, if it can be made.
+     *
+     * @return why it was not made; empty when it was
+     */
+    public List<Fault> tryEdit(String name, List<Change> changed) {
+        List<Fault> faults = faults(changed);
+        if (faults.isEmpty()) {
+            make(() -> replacing(name, afterEach(changed)));
+        }
+        return faults;
+    }
+
+    /**
+     * Makes an edit that was worked out from a library, if it can be made and the library still stands so.
+     *
+     * @return why it was not made, nothing when it was; empty when the library stands otherwise, nothing was changed, and the
+     *     edit is to be worked out anew
+     * @throws org.taperwright.mechanics.work.WorkCancelled when the progress says so, before anything was changed
+     */
+    public Optional<List<Fault>> tryEditFrom(Snapshot base, String name, List<Change> changed, Progress progress) {
+        List<Fault> faults = faults(changed);
+        progress.check();
+        if (!faults.isEmpty()) {
+            return Optional.of(faults);
+        }
+        AtomicBoolean current = new AtomicBoolean();
+        make(() -> {
+            current.set(snapshot == base);
+            return current.get() ? replacing(name, afterEach(changed)) : Optional.empty();
+        });
+        return current.get() ? Optional.of(List.of()) : Optional.empty();
+    }
+
+    private static Map<ThingId, Optional<Record>> afterEach(List<Change> changed) {
         Map<ThingId, Optional<Record>> after = new LinkedHashMap<>();
         for (Change change : changed) {
             after.put(change.id(), change instanceof Change.Put put ? Optional.of(put.thing()) : Optional.empty());
@@ -258,11 +261,7 @@ public final class EditHistory implements AutoCloseable {
                 past.content() instanceof Content.Present present
                         ? new Change.Put(past.id(), present.thing())
                         : new Change.Remove(past.id()));
-        List<Fault> faults = faults(changed);
-        if (faults.isEmpty()) {
-            edit("Bring back " + nameOf(past) + " as of revision " + past.revision(), changed);
-        }
-        return faults;
+        return tryEdit("Bring back " + nameOf(past) + " as of revision " + past.revision(), changed);
     }
 
     private String nameOf(Revision past) {

@@ -2,7 +2,6 @@ package org.taperwright.library.history;
 
 import java.util.List;
 import org.taperwright.library.store.Clash;
-import org.taperwright.mechanics.work.Fault;
 
 /** What became of edits on their way to the disk. */
 public sealed interface StoringEvent {
@@ -21,14 +20,6 @@ public sealed interface StoringEvent {
      * @param waiting how many edits wait
      */
     record Failed(String reason, int waiting) implements StoringEvent {}
-
-    /**
-     * An edit was not made at all: the library may only be looked at.
-     *
-     * @param edit its name
-     * @param fault why, and what would have to be otherwise
-     */
-    record Refused(String edit, Fault fault) implements StoringEvent {}
 
     /**
      * Another program changed the same things first. Nothing is stored until {@link EditHistory#resolve} says whose

@@ -9,17 +9,16 @@ import org.taperwright.mechanics.work.Fault;
  * of 100,000 takes about 1.7 KiB (measured), so an import that is planned beside it is reckoned at thrice that, and a
  * library that is opened at one and a half times.
  *
- * @param memory what the program may use, bytes; no more than the workbench is given, so that it can open what is stored
+ * <p>An import never has more room than the workbench is given, however much memory the program that makes it has, so that
+ * the workbench can open what was stored.
+ *
+ * @param memory what the program may use, bytes
  */
 public record Room(long memory) {
     private static final long WORKBENCH = 1L << 30;
     private static final long IMPORTED = 5 << 10;
     private static final long OPENED = 5 << 9;
     private static final long MEGABYTE = 1_000_000;
-
-    public Room {
-        memory = Math.min(memory, WORKBENCH);
-    }
 
     /** The room that this program has. */
     public static Room ofThisProgram() {
@@ -28,12 +27,16 @@ public record Room(long memory) {
 
     /** How many things a library may hold after an import. */
     public long things() {
-        return memory / IMPORTED;
+        return importing() / IMPORTED;
     }
 
     /** How large a file may be whose things come in, bytes. */
     public long bytes() {
-        return memory / 4;
+        return importing() / 4;
+    }
+
+    private long importing() {
+        return Math.min(memory, WORKBENCH);
     }
 
     /** Why a file of so many bytes is too large to come in; empty when it is not. */
@@ -62,7 +65,7 @@ public record Room(long memory) {
                                 "expected at most %,d together in %s of memory: split the file, or keep a part in"
                                         + " another library",
                                 things(),
-                                megabytes(memory))));
+                                megabytes(importing()))));
     }
 
     /** Why a library of so many things cannot be opened; empty when it can. */

@@ -26,6 +26,7 @@ import org.taperwright.library.store.Revision;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Progress;
 
 class EditHistoryTest {
     private static final Instant NOON = Instant.parse("2031-05-06T12:00:00Z");
@@ -162,6 +163,23 @@ class EditHistoryTest {
                 .hasMessage("tipDiameterMm: found NaN; expected a number, mm");
         assertThat(names()).isEmpty();
         assertThat(history.nextUndo()).isEmpty();
+    }
+
+    @Test
+    void anEditWorkedOutFromAnOlderLibraryIsNotMade() {
+        Snapshot base = history.edit("Add a", List.of(put(A, "Alpha")));
+        history.edit("Rename a", List.of(put(A, "Omega")));
+        assertThat(history.tryEditFrom(base, "Add b", List.of(put(B, "Beta")), Progress.NONE))
+                .as("to be worked out anew")
+                .isEmpty();
+        assertThat(history.snapshot().entry(B)).isEmpty();
+        assertThat(history.tryEditFrom(history.snapshot(), "Add b", List.of(put(B, "Beta")), Progress.NONE))
+                .contains(List.of());
+        assertThat(history.snapshot().entry(B)).isPresent();
+        assertThat(history.tryEditFrom(base, "Change", List.of(new Change.Put(A, Examples.motor())), Progress.NONE))
+                .hasValueSatisfying(faults -> assertThat(faults)
+                        .extracting(fault -> fault.sentence())
+                        .containsExactly("id: a is that of a design; expected that of a motor"));
     }
 
     @Test

@@ -56,6 +56,10 @@ class OpeningTest {
     void aLibraryOfMoreThingsThanTheMemoryHasRoomForSaysSo() {
         Room small = new Room(10 << 20);
         assertThat(small.tooMany("l.db", 4096)).isEmpty();
+        assertThat(new Room(8L << 30).tooMany("l.db", 3_000_000)).isEmpty();
+        assertThat(new Room(8L << 30).things())
+                .as("what the workbench can open")
+                .isEqualTo(new Room(1L << 30).things());
         assertThat(small.tooMany("l.db", 4097).orElseThrow().sentence())
                 .isEqualTo("l.db: holds 4,097 things; expected at most 4,096, for which 10 MB of memory have room: give"
                         + " the program more");

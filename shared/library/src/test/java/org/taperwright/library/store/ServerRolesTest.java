@@ -18,9 +18,13 @@ import org.taperwright.library.history.Change;
 import org.taperwright.library.history.EditHistory;
 import org.taperwright.library.history.StoringEvent;
 import org.taperwright.mechanics.design.ThingId;
+import org.taperwright.mechanics.work.Fault;
+import org.taperwright.mechanics.work.Progress;
 
 class ServerRolesTest {
     private static final ThingId A = new ThingId("a");
+    private static final Fault ONLY_LOOKED_AT =
+            Fault.impossible("library", "may only be looked at by you", "expected its owner to let you edit it");
 
     private ServerSettings owner;
     private ServerSettings member;
@@ -92,17 +96,14 @@ class ServerRolesTest {
     void aReadersEditIsNotMadeAndItIsSaid() {
         grant(Access.READER);
         try (EditHistory history = new EditHistory(open(member), "member", Runnable::run, Clock.systemUTC())) {
-            List<StoringEvent> events = new ArrayList<>();
-            history.onStoring(events::add);
             Snapshot before = history.snapshot();
-            assertThat(history.edit("Rename", List.of(new Change.Put(A, Examples.plainDesign("Omega")))))
-                    .isSameAs(before);
+            List<Change> rename = List.of(new Change.Put(A, Examples.plainDesign("Omega")));
+            assertThat(history.tryEdit("Rename", rename)).containsExactly(ONLY_LOOKED_AT);
+            assertThat(history.tryEditFrom(before, "Rename", rename, Progress.NONE))
+                    .contains(List.of(ONLY_LOOKED_AT));
+            assertThat(history.bringBack(history.pastOf(A).get(0))).containsExactly(ONLY_LOOKED_AT);
             assertThat(history.undo()).isSameAs(before);
-            assertThat(events).singleElement().isInstanceOfSatisfying(StoringEvent.Refused.class, refused -> {
-                assertThat(refused.edit()).isEqualTo("Rename");
-                assertThat(refused.fault().sentence())
-                        .isEqualTo("library: may only be looked at by you; expected its owner to let you edit it");
-            });
+            assertThat(history.snapshot()).isSameAs(before);
         }
     }
 
@@ -119,8 +120,8 @@ class ServerRolesTest {
                     .isEqualTo(new StoringEvent.Failed(
                             "the library may not be changed by you: its owner has let you read only", 1));
             assertThat(history.access()).isEqualTo(Access.READER);
-            history.edit("Rename again", List.of(new Change.Put(A, Examples.plainDesign("Psi"))));
-            assertThat(events).last().isInstanceOf(StoringEvent.Refused.class);
+            assertThat(history.tryEdit("Rename again", List.of(new Change.Put(A, Examples.plainDesign("Psi")))))
+                    .containsExactly(ONLY_LOOKED_AT);
             grant(Access.EDITOR);
             assertThat(history.flush(Duration.ofSeconds(20))).isTrue();
             assertThat(history.access()).isEqualTo(Access.EDITOR);

@@ -85,7 +85,7 @@ final class RowBases {
             return faulty(
                     place,
                     InstrumentFields.IDENTIFIER.heading(),
-                    "is that of a " + ThingKind.of(thing).word() + " of the library",
+                    "is that of " + ThingKind.of(thing).one() + " of the library",
                     "expected that of one of the " + kind.thing().heading().toLowerCase(Locale.ROOT) + ", or none");
         }
         return new Base(placed(JsonForms.tree(id, thing), place), false);

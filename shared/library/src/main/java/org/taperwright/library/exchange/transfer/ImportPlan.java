@@ -79,14 +79,21 @@ public record ImportPlan(Offer offer, Map<ThingId, PlannedThing> things, List<Fi
             return refused(offer, tooLarge.get());
         }
         int held = library.entries().size();
+        int[] own = {0};
         Map<ThingId, PlannedThing> things = new LinkedHashMap<>();
         try {
             Offer.Given given = offer.each(
                     item -> {
-                        things.put(item.id(), planned(item, library));
-                        room.tooMany(things.size(), held).ifPresent(fault -> {
-                            throw new NoRoom(fault);
-                        });
+                        PlannedThing planned = planned(item, library);
+                        own[0] += things.put(item.id(), planned) == null && planned.standing() instanceof Standing.New
+                                ? 1
+                                : 0;
+                        // those that the library has take no more room there, but the plan of them does
+                        room.tooMany(own[0], held)
+                                .or(() -> room.tooMany(things.size(), 0))
+                                .ifPresent(fault -> {
+                                    throw new NoRoom(fault);
+                                });
                     },
                     progress);
             return given.faults().isEmpty()

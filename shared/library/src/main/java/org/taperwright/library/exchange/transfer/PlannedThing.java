@@ -37,7 +37,7 @@ public record PlannedThing(
             return this;
         }
         if (standing instanceof Standing.Other && choice == Resolution.THEIRS) {
-            throw new IllegalArgumentException(id + " is a " + kind.word() + " and cannot take another kind's place");
+            throw new IllegalArgumentException(id + " is " + kind.one() + " and cannot take another kind's place");
         }
         Optional<ThingId> own = choice == Resolution.BOTH ? Optional.of(ThingId.fresh()) : Optional.empty();
         return new PlannedThing(id, kind, name, standing, Optional.of(choice), own);

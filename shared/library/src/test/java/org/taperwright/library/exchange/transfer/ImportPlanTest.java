@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.taperwright.library.Examples;
 import org.taperwright.library.exchange.Bytes;
@@ -156,6 +157,29 @@ class ImportPlanTest {
         assertThat(refusal(text, held, new Room(1 << 10)))
                 .isEqualTo(
                         "f.json:1:1: file: is of 0 MB; expected at most 0 MB, for which the memory has room: split it");
+    }
+
+    @Test
+    void whatTheLibraryHasAlreadyTakesNoRoomTwice() {
+        byte[] text = JsonForms.write(Examples.bundle()).getBytes(StandardCharsets.UTF_8);
+        Room justForThese = new Room(Examples.bundle().items().size() * (5L << 10));
+        Offer same = new Offer() {
+            @Override
+            public String name() {
+                return "f.json";
+            }
+
+            @Override
+            public long size() {
+                return 0;
+            }
+
+            @Override
+            public Given each(Consumer<Item> taker, Progress progress) {
+                return Offer.ofForms(Bytes.source("f.json", text)).each(taker, progress);
+            }
+        };
+        assertThat(ImportPlan.of(same, library(), justForThese, Progress.NONE)).isInstanceOf(ImportPlan.Planned.class);
     }
 
     private static String refusal(byte[] text, Snapshot library, Room room) {
