@@ -108,7 +108,7 @@ class LateWorkTest {
         whileBusy(() -> {
             JTable table = (JTable) Panels.find(panel, "instruments.table");
             table.setRowSelectionInterval(0, 0);
-            assertThat(number(panel)).isEqualTo("–");
+            assertThat(number(panel)).isEqualTo("Bending moment at 45°: –");
             table.setRowSelectionInterval(2, 2);
         });
         String ofHand = number(panel);

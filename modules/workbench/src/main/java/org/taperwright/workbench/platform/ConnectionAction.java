@@ -52,11 +52,19 @@ public final class ConnectionAction implements ActionListener {
             Chosen chosen = new Chosen(panel.onServer(), panel.settings(), panel.password());
             dialog.close();
             Aside.INSTANCE.run(
-                    () -> {
-                        SharedLibrary.keep(chosen.onServer(), chosen.settings(), chosen.password());
-                        return chosen;
-                    },
-                    open ? ConnectionAction::tell : any -> DeskProvider.get().open());
+                    () -> SharedLibrary.keep(chosen.onServer(), chosen.settings(), chosen.password()), kept -> {
+                        if (!kept) {
+                            Notices.warn(
+                                    "The password is not kept",
+                                    "This computer's keyring did not take it. It holds until Taperwright ends; at the next "
+                                            + "start it is asked for again.");
+                        }
+                        if (open) {
+                            tell(chosen);
+                        } else {
+                            DeskProvider.get().open();
+                        }
+                    });
         });
         dialog.show();
     }

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.prefs.Preferences;
-import org.netbeans.api.keyring.Keyring;
 import org.openide.util.NbPreferences;
 import org.taperwright.library.store.Password;
 import org.taperwright.library.store.ServerSettings;
@@ -44,20 +43,23 @@ final class SharedLibrary {
 
     /** The password kept for a user of a server. */
     static Password password(ServerSettings settings) {
-        return () -> {
-            char[] letters = Keyring.read(key(settings));
-            return letters == null ? new char[0] : letters;
-        };
+        return () -> Passwords.get().read(key(settings));
     }
 
-    /** Keeps where the library lies; an empty password leaves the one that is kept. */
-    static void keep(boolean onServer, ServerSettings settings, char[] password) {
+    /**
+     * Keeps where the library lies; an empty password leaves the one that is kept.
+     *
+     * @return whether the password is kept beyond the end of the program
+     */
+    static boolean keep(boolean onServer, ServerSettings settings, char[] password) {
         kept().putBoolean(CHOSEN, onServer);
         settings.words().forEach(kept()::put);
-        if (onServer && password.length > 0) {
-            Keyring.save(key(settings), password.clone(), "Taperwright: " + settings.user() + " at " + settings.host());
-        }
+        boolean kept = !onServer
+                || password.length == 0
+                || Passwords.get()
+                        .keep(key(settings), password, "Taperwright: " + settings.user() + " at " + settings.host());
         Arrays.fill(password, ' ');
+        return kept;
     }
 
     private static String key(ServerSettings settings) {

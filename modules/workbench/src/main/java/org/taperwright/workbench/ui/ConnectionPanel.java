@@ -70,7 +70,7 @@ public final class ConnectionPanel extends JPanel {
         database.setText(initial.database());
         user.setText(initial.user());
         encryption.setValue(initial.encryption());
-        password.putClientProperty("JTextField.placeholderText", initial.user().isEmpty() ? "" : "as kept");
+        password.putClientProperty("JTextField.placeholderText", initial.user().isEmpty() ? "" : "left empty: as kept");
         test.addActionListener(event -> test());
         add(form());
         setPreferredSize(new Dimension(520, 400));

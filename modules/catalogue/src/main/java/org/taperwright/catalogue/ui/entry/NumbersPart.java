@@ -40,7 +40,8 @@ final class NumbersPart {
         form.heading("What follows from the design");
         for (int i = 0; i < values.size(); i++) {
             Metric metric = MainNumbers.METRICS.get(i);
-            form.row(metric.label(), values.get(i), metric.explanation() + " Band: 5 to 95 %.");
+            values.get(i).setToolTipText(metric.explanation() + " Band: 5 to 95 %.");
+            form.wide(values.get(i));
         }
         form.wide(remark);
     }
@@ -68,7 +69,8 @@ final class NumbersPart {
 
     private void show(List<String> words, String why) {
         for (int i = 0; i < values.size(); i++) {
-            values.get(i).setText(i < words.size() ? words.get(i) : "–");
+            String value = i < words.size() ? words.get(i) : "–";
+            values.get(i).setText(MainNumbers.METRICS.get(i).label() + ": " + value);
         }
         remark.setText(why);
         remark.setVisible(!why.isEmpty());

@@ -1,16 +1,16 @@
 package org.taperwright.catalogue.ui.entry;
 
 import java.math.BigDecimal;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.taperwright.shaping.instrument.Price;
+import org.taperwright.shaping.instrument.PriceText;
 import org.taperwright.workbench.ui.Written;
 
 /** How a price is written in a field: {@code 12.50 EUR}. */
 final class Prices {
-    private static final Pattern PRICE = Pattern.compile("(\\d{1,10}(?:[.,]\\d{1,4})?)\\s*([A-Za-z]{3})");
+    private static final Pattern AMOUNT = Pattern.compile("\\d{1,10}(?:[.,]\\d{1,4})?");
+    private static final BigDecimal MOST = BigDecimal.valueOf(Price.MOST);
 
     private Prices() {}
 
@@ -23,16 +23,16 @@ final class Prices {
     }
 
     private static Optional<Optional<Price>> read(String text) {
-        if (text.isBlank()) {
-            return Optional.of(Optional.empty());
-        }
-        Matcher matcher = PRICE.matcher(text.strip());
-        if (!matcher.matches()) {
-            return Optional.empty();
-        }
-        BigDecimal amount = new BigDecimal(matcher.group(1).replace(',', '.'));
-        return amount.compareTo(BigDecimal.valueOf(Price.MOST)) > 0
-                ? Optional.empty()
-                : Optional.of(Optional.of(new Price(amount, matcher.group(2).toUpperCase(Locale.ROOT))));
+        return text.isBlank()
+                ? Optional.of(Optional.empty())
+                : PriceText.of(text).flatMap(Prices::price).map(Optional::of);
+    }
+
+    private static Optional<Price> price(PriceText parts) {
+        return Optional.of(parts.amount())
+                .filter(amount -> AMOUNT.matcher(amount).matches())
+                .map(amount -> new BigDecimal(amount.replace(',', '.')))
+                .filter(amount -> amount.compareTo(MOST) <= 0)
+                .flatMap(amount -> parts.currency().map(code -> new Price(amount, code)));
     }
 }

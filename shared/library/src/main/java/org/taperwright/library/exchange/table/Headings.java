@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.taperwright.mechanics.quantity.Entry;
 import org.taperwright.mechanics.quantity.Unit;
+import org.taperwright.shaping.instrument.PriceText;
 
 /** Guesses by its heading what a column means, and recognises a table by all of them. */
 final class Headings {
@@ -65,7 +66,7 @@ final class Headings {
     /** The spelling, if it is a unit for the field. */
     static Optional<String> unit(TableField field, String spelling) {
         if (field.kind() == CellKind.PRICE) {
-            return CellPrices.currency(spelling);
+            return PriceText.currency(spelling);
         }
         Unit asked =
                 field.kind() == CellKind.SIZE ? Unit.MILLIMETRE : field.unit().orElse(Unit.NONE);
