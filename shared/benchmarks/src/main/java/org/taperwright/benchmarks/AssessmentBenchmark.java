@@ -17,13 +17,18 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.assessment.AssessmentResult;
 import org.taperwright.mechanics.assessment.Assessments;
 import org.taperwright.mechanics.bench.BendingResult;
 import org.taperwright.mechanics.bench.BendingTest;
 import org.taperwright.mechanics.bench.TwistingResult;
 import org.taperwright.mechanics.bench.TwistingTest;
+import org.taperwright.mechanics.comparison.Glance;
+import org.taperwright.mechanics.comparison.Metric;
+import org.taperwright.mechanics.comparison.Metrics;
 import org.taperwright.mechanics.design.Design;
+import org.taperwright.mechanics.design.Designs;
 import org.taperwright.mechanics.design.FluteStation;
 import org.taperwright.mechanics.design.Making;
 import org.taperwright.mechanics.design.Motion;
@@ -48,6 +53,10 @@ public class AssessmentBenchmark {
     @Param({"square", "scalloped"})
     public String family = "square";
 
+    private static final Metric MAP_ACROSS = Metrics.find(Metrics.FLEXIBILITY).orElseThrow();
+    private static final Metric MAP_UP = Metrics.find(Metrics.CUTTING).orElseThrow();
+
+    private int another;
     private Design design = rotary("square");
     private BladeSections sections = BladeSections.of(design);
     private final Alloy alloy = Alloys.find("niti-superelastic").orElseThrow();
@@ -82,6 +91,17 @@ public class AssessmentBenchmark {
     @Benchmark
     public AssessmentResult assessment() {
         return Assessments.of(design, Progress.NONE);
+    }
+
+    /** Flexibility and cutting of another design each time, as of those in the cloud behind the map. */
+    @Benchmark
+    public Map<Metric, Double> glance() {
+        another = (another + 1) % 1_000_000;
+        return Glance.values(
+                Designs.with(design).tipDiameterMm(0.2 + 1e-7 * another).design(),
+                KnownAlloys.SHIPPED,
+                List.of(MAP_ACROSS, MAP_UP),
+                Progress.NONE);
     }
 
     private static Design rotary(String family) {

@@ -138,6 +138,11 @@ class CompareTest {
         JsonNode json = Ran.with("compare", "--json", "--from", file.toString()).json();
         assertThat(json.get("score").get("weights").get("flexibility").asDouble())
                 .isEqualTo(2);
+        JsonNode wideScore = json.get("score").get("designs").get(1);
+        assertThat(wideScore.at("/contributions/flexibility").asDouble())
+                .isBetween(
+                        wideScore.at("/contributionBands/flexibility/0").asDouble(),
+                        wideScore.at("/contributionBands/flexibility/1").asDouble());
         assertThat(json.get("kept").get("changed").asInt()).isEqualTo(1);
     }
 

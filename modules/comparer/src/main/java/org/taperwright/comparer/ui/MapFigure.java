@@ -151,6 +151,7 @@ final class MapFigure extends JPanel {
 
     private void stopCatalogue() {
         behind.setSelected(false);
+        catalogue.clear();
         behind.setToolTipText("Computing the catalogue was stopped; tick to begin again");
     }
 

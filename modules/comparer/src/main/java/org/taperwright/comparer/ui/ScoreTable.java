@@ -22,7 +22,8 @@ import org.taperwright.workbench.ui.Spacing;
 
 /** What every score is made of: each metric's contribution by design, the sum, and the sum as one ratio with its band. */
 final class ScoreTable extends JTable {
-    private static final int NARROW = 52;
+    private static final int NARROW = 36;
+    private static final int WIDE_HEAD = 72;
     private static final String NONE = "–";
 
     private final transient List<Metric> counted = new ArrayList<>();
@@ -99,21 +100,27 @@ final class ScoreTable extends JTable {
         setModel(model);
         DefaultTableCellRenderer left = new DefaultTableCellRenderer();
         getColumnModel().getColumn(0).setCellRenderer(left);
-        getColumnModel().getColumn(0).setPreferredWidth(labelWidth());
-        getColumnModel().getColumn(1).setPreferredWidth(NARROW);
-        for (int column = 2; column < getColumnCount(); column++) {
-            getColumnModel().getColumn(column).setPreferredWidth(NARROW);
+        for (int column = 0; column < getColumnCount(); column++) {
+            int width = width(column);
+            getColumnModel().getColumn(column).setMinWidth(width);
+            getColumnModel().getColumn(column).setPreferredWidth(width);
         }
     }
 
-    /** Wide enough for every metric's name. */
-    private int labelWidth() {
+    /** Wide enough for everything in a column, and for the beginning of a design's name. */
+    private int width(int column) {
         FontMetrics metrics = getFontMetrics(getFont());
-        int width = metrics.stringWidth("Contribution");
+        int width = Math.max(NARROW, Math.min(WIDE_HEAD, metrics.stringWidth(getColumnName(column))));
         for (int row = 0; row < getRowCount(); row++) {
-            width = Math.max(width, metrics.stringWidth(String.valueOf(getValueAt(row, 0))));
+            width = Math.max(width, metrics.stringWidth(String.valueOf(getValueAt(row, column))));
         }
-        return width + 2 * Spacing.NEAR;
+        return width + Spacing.NEAR + Spacing.TIGHT;
+    }
+
+    /** Narrower than all columns need, the table scrolls sideways rather than cut its numbers. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return getParent() == null || getParent().getWidth() >= getMinimumSize().width;
     }
 
     private static String edge(Score score, ToDoubleFunction<Band> which) {

@@ -17,6 +17,7 @@ import org.taperwright.mechanics.comparison.Comparisons;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
 import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.uncertainty.Sampled;
 import org.taperwright.mechanics.work.Progress;
 
 class ScoreBoardTest {
@@ -79,6 +80,33 @@ class ScoreBoardTest {
                         .scores()
                         .get(2)
                         .band())
+                .as("a computed metric has none")
+                .isEmpty();
+    }
+
+    /** Each metric of each design is drawn once, whatever weights are tried after. */
+    @Test
+    void otherWeightsAskForNoOtherSamples() {
+        LogRatios ratios = new LogRatios(COMPARISON);
+        Metric cutting = row("cutting").metric();
+        Sampled first = ratios.of(cutting, 2);
+        for (double weight : new double[] {1, 2.5}) {
+            Weights weights = new Weights(Map.of("cutting", weight, "flexibility", 1.0));
+            assertThat(ScoreBoard.of(ratios, weights)).isEqualTo(ScoreBoard.of(COMPARISON, weights));
+        }
+        assertThat(ratios.of(cutting, 2)).isSameAs(first);
+    }
+
+    /** What a metric gives is its weight times the logarithm of its ratio, and so are the ends of its band. */
+    @Test
+    void eachContributionHasTheBandOfItsRatio() {
+        ScoreBoard board = ScoreBoard.of(COMPARISON, new Weights(Map.of("cutting", 2.5, "chip-space", 1.0)));
+        Band ratio = row("cutting").cells().get(2).ratioBand().orElseThrow();
+        Contribution cutting = board.scores().get(2).contributions().get(0);
+        assertThat(cutting.metric().id()).isEqualTo("cutting");
+        assertThat(cutting.band().orElseThrow().low()).isCloseTo(2.5 * Math.log(ratio.low()), within(1e-9));
+        assertThat(cutting.band().orElseThrow().high()).isCloseTo(2.5 * Math.log(ratio.high()), within(1e-9));
+        assertThat(board.scores().get(2).contributions().get(1).band())
                 .as("a computed metric has none")
                 .isEmpty();
     }
