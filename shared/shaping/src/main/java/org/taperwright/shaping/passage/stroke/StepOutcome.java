@@ -40,7 +40,7 @@ public record StepOutcome(
         Placement last,
         boolean settled) {
     public StepOutcome {
-        removedMm3 = Map.copyOf(removedMm3);
+        removedMm3 = Third.ordered(removedMm3);
     }
 
     /** Volume removed, mm³. */
