@@ -51,8 +51,23 @@ public record ShapingBands(List<BandedQuantity> quantities, List<UncertainInput>
 
     /** The same by a number of samples, at least {@value #FEW} and at most {@value LatinHypercube#SAMPLES}. */
     public static ShapingBands of(PreparedSequence prepared, ShapedSequence shaped, int samples, Progress progress) {
+        return of(
+                prepared,
+                shaped,
+                ShapedQuantity.of(prepared.instruments().size()),
+                samples,
+                progress);
+    }
+
+    /** The bands of those quantities that have a value. */
+    public static ShapingBands of(
+            PreparedSequence prepared,
+            ShapedSequence shaped,
+            List<ShapedQuantity> quantities,
+            int samples,
+            Progress progress) {
         SequenceInputs inputs = new SequenceInputs(prepared);
-        List<ShapedQuantity> asked = ShapedQuantity.of(prepared.instruments().size()).stream()
+        List<ShapedQuantity> asked = quantities.stream()
                 .filter(quantity -> quantity.value().apply(shaped).isPresent())
                 .toList();
         List<double[]> answers = ManyTasks.all(samples, "sample", progress, (sample, inner) -> {

@@ -51,8 +51,13 @@ public final class RootWall {
 
     /** The least of all stations. */
     public LeastDentine least(Lumen lumen) {
-        LeastDentine least = least(lumen, 0);
-        for (int j = 1; j < lumen.stations(); j++) {
+        return least(lumen, 0, lumen.stations() - 1);
+    }
+
+    /** The least from one station to another. */
+    LeastDentine least(Lumen lumen, int from, int to) {
+        LeastDentine least = least(lumen, from);
+        for (int j = from + 1; j <= to; j++) {
             LeastDentine here = least(lumen, j, least.thicknessMm());
             least = here.thicknessMm() < least.thicknessMm() ? here : least;
         }

@@ -21,6 +21,7 @@ import org.taperwright.shaping.placement.Placement;
  * @param tipForceN net side force on the last millimetre in the last stroke, N (computed)
  * @param tipOffsetMm how far the tip then stood off the canal's axis, mm (computed)
  * @param last where the instrument lay in the last stroke
+ * @param wall the wall as the step left it
  * @param settled whether every placement settled within its bounds
  */
 public record StepOutcome(
@@ -38,6 +39,7 @@ public record StepOutcome(
         double tipForceN,
         double tipOffsetMm,
         Placement last,
+        WallAfter wall,
         boolean settled) {
     public StepOutcome {
         removedMm3 = Third.ordered(removedMm3);

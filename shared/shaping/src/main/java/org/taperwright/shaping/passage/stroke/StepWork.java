@@ -111,6 +111,7 @@ public final class StepWork {
                 Math.hypot(first, second),
                 Math.hypot(last.firstMm(tip), last.secondMm(tip)),
                 last,
+                WallAfter.of(canal),
                 settled);
     }
 }

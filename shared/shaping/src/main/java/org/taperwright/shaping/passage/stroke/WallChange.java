@@ -23,7 +23,12 @@ public final class WallChange {
 
     /** The change of a canal in work so far. */
     public static WallChange of(CanalInWork canal) {
-        return new WallChange(canal.line(), canal.before(), canal.now());
+        return of(canal.line(), canal.before(), canal.now());
+    }
+
+    /** The change between two states of one canal's open space. */
+    public static WallChange of(Centreline line, Lumen before, Lumen after) {
+        return new WallChange(line, before, after);
     }
 
     /**
@@ -33,10 +38,15 @@ public final class WallChange {
      * @param depthMm how deep counts as touched, mm
      */
     public double touchedShare(double depthMm) {
+        return touchedShare(depthMm, 0, before.stations() - 1);
+    }
+
+    /** The same of the wall from one station to another. */
+    double touchedShare(double depthMm, int from, int to) {
         double touched = 0;
         double whole = 0;
-        for (int j = 0; j < before.stations(); j++) {
-            double weight = j == 0 || j == before.stations() - 1 ? 0.5 : 1;
+        for (int j = from; j <= to; j++) {
+            double weight = j == from || j == to ? 0.5 : 1;
             for (int k = 0; k < directions.count(); k++) {
                 double area = weight * element(j, k);
                 whole += area;
@@ -51,8 +61,8 @@ public final class WallChange {
         int station = (int) Math.round((endMm - fromEndMm) / before.spacingMm());
         int held = Math.max(0, Math.min(before.stations() - 1, station));
         int inside = insideOfBend(held);
-        double inner = growthMm(held, inside);
-        double outer = growthMm(held, (inside + directions.count() / 2) % directions.count());
+        double inner = innerMm(held);
+        double outer = outerMm(held);
         double larger = Math.max(inner, outer);
         Optional<Double> centring =
                 larger > NOTHING_MM ? Optional.of(Math.min(inner, outer) / larger) : Optional.empty();
@@ -62,6 +72,16 @@ public final class WallChange {
             moved += along * (centroid(after, held, axis) - centroid(before, held, axis));
         }
         return new Transportation(fromEndMm, inner - outer, centring, moved);
+    }
+
+    /** How deep the wall is worn at a station towards the inside of the nearest bend, mm. */
+    double innerMm(int station) {
+        return growthMm(station, insideOfBend(station));
+    }
+
+    /** How deep the wall is worn at a station towards the outside of the nearest bend, mm. */
+    double outerMm(int station) {
+        return growthMm(station, (insideOfBend(station) + directions.count() / 2) % directions.count());
     }
 
     private static double centroid(Lumen lumen, int station, int axis) {
@@ -84,8 +104,8 @@ public final class WallChange {
         return Math.hypot(r, slope) * (1 - bend * r);
     }
 
-    /** The direction nearest to that of the bend nearest to a station. */
-    private int insideOfBend(int station) {
+    /** The direction nearest to that of the bend nearest to a station; azimuth 0 where there is no bend. */
+    int insideOfBend(int station) {
         for (int away = 0; away < before.stations(); away++) {
             for (int at : new int[] {station - away, station + away}) {
                 double depth = before.depthMm(at);

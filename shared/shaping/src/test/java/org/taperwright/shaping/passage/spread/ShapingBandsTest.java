@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.uncertainty.LatinHypercube;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.mechanics.work.WorkCancelled;
 import org.taperwright.shaping.Given;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.canal.CanalPiece;
 import org.taperwright.shaping.canal.Opening;
+import org.taperwright.shaping.passage.Third;
 import org.taperwright.shaping.passage.stroke.PreparedSequence;
 import org.taperwright.shaping.passage.stroke.SequenceShaping;
 import org.taperwright.shaping.sequence.ArrangedSequence;
@@ -66,6 +68,19 @@ class ShapingBandsTest {
         assertThat(band.high() - band.low()).isLessThan(5e-3 * volume.value());
         assertThat(quantity(bands, "greatestStrain").band().orElseThrow().high())
                 .isEqualTo(0, within(1e-12));
+    }
+
+    @Test
+    void theNumbersOfTheWallHaveBandsTooWhereTheyAreAskedFor() {
+        PreparedSequence prepared = PreparedSequence.of(CURVED);
+        ShapingBands bands = ShapingBands.of(
+                prepared, SequenceShaping.of(CURVED, Progress.NONE), WallQuantities.of(2), LatinHypercube.SAMPLES, Progress.NONE);
+        String moved = WallQuantities.in(Third.APICAL, WallQuantities.TRANSPORTED);
+        assertThat(strongest(bands, moved)).isEqualTo("shaping.wear");
+        assertThat(bands.quantities())
+                .extracting(banded -> banded.quantity().name())
+                .contains("removedMm3.middle", "touchedShare", "transportedMm.apical")
+                .doesNotContain("torqueNmm", "leastDentineMm");
     }
 
     @Test
