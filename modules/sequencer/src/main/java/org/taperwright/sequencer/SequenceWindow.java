@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import javax.swing.JComponent;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
+import org.openide.util.NbPreferences;
 import org.openide.windows.TopComponent;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.sequencer.ui.SequencePanel;
@@ -28,6 +29,6 @@ public final class SequenceWindow extends WorkbenchWindow {
 
     @Override
     protected JComponent content(Desk desk) {
-        return new SequencePanel(desk);
+        return new SequencePanel(desk, NbPreferences.forModule(SequenceWindow.class));
     }
 }

@@ -53,6 +53,16 @@ final class SequenceBoard implements SceneOrders, SequenceKeys.Commands {
         }
     }
 
+    /** Which sequence is shown. */
+    Optional<ThingId> shown() {
+        return shown;
+    }
+
+    /** Whether the sequence stands as stored, no depth being tried. */
+    boolean settled() {
+        return tried.isEmpty();
+    }
+
     /** The sequence as stored. */
     Optional<Sequence> stored() {
         return shown.flatMap(id -> desk.snapshot().thing(id, Sequence.class));

@@ -3,10 +3,12 @@ package org.taperwright.sequencer.ui;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.FlowLayout;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.prefs.Preferences;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
@@ -15,8 +17,10 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.ScrollPaneConstants;
 import org.taperwright.library.store.Arrangement;
+import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
 import org.taperwright.sequencer.scene.SequenceScene;
+import org.taperwright.sequencer.ui.outcome.OutcomePanel;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.api.Desk;
@@ -38,12 +42,20 @@ public final class SequencePanel extends JPanel {
     private final SequenceHeader header;
     private final SceneHost host;
     private final StepSide side;
+    private final OutcomePanel outcome;
+    private final transient Preferences settings;
     private final transient List<Subscription> subscriptions = new ArrayList<>();
     private transient Optional<PassageWork.Passed> passed = Optional.empty();
+    private transient List<Fault> shapingRemarks = List.of();
 
-    /** Makes the panel on a desk. */
-    public SequencePanel(Desk desk) {
+    /**
+     * Makes the panel on a desk.
+     *
+     * @param settings keeps whether the outcome is open
+     */
+    public SequencePanel(Desk desk, Preferences settings) {
         this.desk = desk;
+        this.settings = settings;
         board = new SequenceBoard(desk, this::refresh);
         host = new SceneHost(board);
         side = new StepSide(board);
@@ -51,6 +63,7 @@ public final class SequencePanel extends JPanel {
                 name -> board.apply(board.stored().flatMap(s -> SequenceEdits.rename(s, name))),
                 canal -> board.apply(board.stored().flatMap(s -> SequenceEdits.canal(s, canal, desk.snapshot()))),
                 motor -> board.apply(board.stored().flatMap(s -> SequenceEdits.motor(s, motor, desk.snapshot()))));
+        outcome = new OutcomePanel(desk, board::select, this::remark);
         setName("sequencePanel");
         setLayout(cards);
         add(emptyState(), EMPTY);
@@ -70,9 +83,15 @@ public final class SequencePanel extends JPanel {
         split.setBorder(BorderFactory.createEmptyBorder());
         CautionLine caution = new CautionLine();
         caution.setBorder(Spacing.around(Spacing.TIGHT, Spacing.NEAR));
+        OutcomeSplit lanesAndOutcome = new OutcomeSplit(split, outcome, settings);
+        JPanel top = new JPanel(new BorderLayout());
+        JPanel toggle = new JPanel(new FlowLayout(FlowLayout.TRAILING, Spacing.NEAR, Spacing.NEAR));
+        toggle.add(lanesAndOutcome.toggle());
+        top.add(header, BorderLayout.CENTER);
+        top.add(toggle, BorderLayout.EAST);
         JPanel content = new JPanel(new BorderLayout());
-        content.add(header, BorderLayout.NORTH);
-        content.add(split, BorderLayout.CENTER);
+        content.add(top, BorderLayout.NORTH);
+        content.add(lanesAndOutcome, BorderLayout.CENTER);
         content.add(caution, BorderLayout.SOUTH);
         return content;
     }
@@ -143,6 +162,7 @@ public final class SequencePanel extends JPanel {
                 sequence.steps().size(),
                 step,
                 selected < 0 ? Optional.empty() : arrangement.instruments().get(selected));
+        board.shown().ifPresent(id -> outcome.show(id, arrangement, board.settled(), selected));
         if (!current) {
             desk.compute(this, "Passing " + sequence.name(), new PassageWork(arrangement), this::deliver);
         }
@@ -151,7 +171,7 @@ public final class SequencePanel extends JPanel {
     private void deliver(Outcome<PassageWork.Passed> outcome) {
         if (outcome instanceof Outcome.Current<PassageWork.Passed> current) {
             passed = Optional.of(current.value());
-            side.setRemarks(current.value().remarks());
+            showRemarks();
             header.say("");
             host.show(current.value().arrangement(), passed, board.selected());
         } else if (outcome instanceof Outcome.Failed<PassageWork.Passed> failed) {
@@ -159,5 +179,18 @@ public final class SequencePanel extends JPanel {
         } else if (outcome instanceof Outcome.Cancelled<PassageWork.Passed>) {
             header.say("Outdated: stopped");
         }
+    }
+
+    private void remark(List<Fault> remarks) {
+        shapingRemarks = List.copyOf(remarks);
+        showRemarks();
+    }
+
+    /** What the rules remark, and what the strokes do beyond that. */
+    private void showRemarks() {
+        List<Fault> remarks =
+                new ArrayList<>(passed.map(PassageWork.Passed::remarks).orElse(List.of()));
+        shapingRemarks.stream().filter(remark -> !remarks.contains(remark)).forEach(remarks::add);
+        side.setRemarks(remarks);
     }
 }

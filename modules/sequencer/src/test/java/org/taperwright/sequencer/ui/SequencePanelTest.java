@@ -20,6 +20,7 @@ import org.taperwright.sequencer.SampleSequence;
 import org.taperwright.sequencer.scene.SceneContent;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.workbench.api.BareDesk;
+import org.taperwright.workbench.ui.MemorySettings;
 import org.taperwright.workbench.ui.Shots;
 
 /** The panel on a desk in memory, without a display; the keys on a component that stands for the scene's view. */
@@ -37,7 +38,7 @@ class SequencePanelTest {
         Shots.theme(false);
         desk = Shots.onEventThread(() -> new BareDesk(things));
         panel = Shots.onEventThread(() -> {
-            SequencePanel made = new SequencePanel(desk);
+            SequencePanel made = new SequencePanel(desk, closedOutcome());
             made.attach();
             return made;
         });
@@ -196,6 +197,13 @@ class SequencePanelTest {
 
         assertThat(desk.nextUndo()).contains("New sequence");
         assertThat(panel.board().stored().orElseThrow().canal()).contains(SampleSequence.CANAL);
+    }
+
+    /** These tests are about the lanes: nothing is computed beneath them. */
+    private static MemorySettings closedOutcome() {
+        MemorySettings settings = new MemorySettings();
+        settings.putBoolean("outcome.open", false);
+        return settings;
     }
 
     private SceneContent content() {

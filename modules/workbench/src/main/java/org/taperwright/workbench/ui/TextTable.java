@@ -1,5 +1,6 @@
 package org.taperwright.workbench.ui;
 
+import java.awt.Dimension;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import javax.swing.JLabel;
@@ -45,6 +46,18 @@ public final class TextTable extends JTable {
         JScrollPane scroll = new JScrollPane(this);
         scroll.setColumnHeaderView(getTableHeader());
         return scroll;
+    }
+
+    /** Narrower than its columns may be, the table scrolls sideways rather than squeeze them. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return getParent() == null || getParent().getWidth() >= getMinimumSize().width;
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        Dimension wanted = super.getPreferredSize();
+        return getScrollableTracksViewportWidth() ? wanted : new Dimension(getMinimumSize().width, wanted.height);
     }
 
     @Override

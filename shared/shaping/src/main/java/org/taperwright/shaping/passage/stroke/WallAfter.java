@@ -3,7 +3,6 @@ package org.taperwright.shaping.passage.stroke;
 import java.util.Optional;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.canal.CanalGeometry;
-import org.taperwright.shaping.canal.Centreline;
 import org.taperwright.shaping.canal.Lumen;
 import org.taperwright.shaping.passage.Third;
 
@@ -32,6 +31,11 @@ public final class WallAfter {
     /** The open space. */
     public Lumen open() {
         return after.copy();
+    }
+
+    /** The direction nearest to the inside of the bend nearest to a depth; that of azimuth 0 where there is no bend. */
+    public int insideAt(double depthMm) {
+        return change.insideOfBend(station(depthMm));
     }
 
     /** How deep the wall is worn at a depth towards the inside of the nearest bend, mm. */
@@ -91,7 +95,7 @@ public final class WallAfter {
                 : Optional.of(RootWall.of(canal).least(after, 0, after.stations() - 1));
     }
 
-    /** The centreline's own station nearest to a depth. */
+    /** The station nearest to a depth. */
     private int station(double depthMm) {
         return Math.max(0, Math.min(after.stations() - 1, (int) Math.round(depthMm / after.spacingMm())));
     }
@@ -105,10 +109,5 @@ public final class WallAfter {
         double to = third == Third.APICAL ? geometry.lengthMm() : third.toMm(geometry);
         int at = (int) Math.floor(to / after.spacingMm() + 1e-9);
         return Math.max(first(third), Math.min(after.stations() - 1, at));
-    }
-
-    /** The centreline of the canal. */
-    public Centreline line() {
-        return Centreline.of(canal.pieces());
     }
 }

@@ -1,0 +1,60 @@
+package org.taperwright.sequencer.outcome;
+
+import java.util.List;
+import java.util.Optional;
+import org.taperwright.library.store.Arrangement;
+import org.taperwright.mechanics.work.Fault;
+import org.taperwright.shaping.finish.Finish;
+import org.taperwright.shaping.passage.stroke.PreparedSequence;
+import org.taperwright.shaping.passage.stroke.ShapedSequence;
+import org.taperwright.shaping.passage.stroke.StepOutcome;
+
+/**
+ * A sequence as it shaped its canal, with the input it came from.
+ *
+ * @param arrangement the input
+ * @param places for each step that could be arranged, its place in the sequence, from 0
+ * @param run what came of it; empty without a canal, or with one that is impossible
+ * @param remarks what to beware of, steps counted as in the sequence
+ */
+public record Shaped(Arrangement arrangement, List<Integer> places, Optional<Run> run, List<Fault> remarks) {
+    public Shaped {
+        places = List.copyOf(places);
+        remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * What came of a sequence.
+     *
+     * @param prepared the steps made ready, counted as they could be arranged
+     * @param sequence what each step did, and what became of the canal
+     * @param finish what the canal then lets in
+     */
+    public record Run(PreparedSequence prepared, ShapedSequence sequence, Finish finish) {}
+
+    /** What the step at a place of the sequence did; empty where it was not made. */
+    public Optional<StepOutcome> step(int place) {
+        int arranged = places.indexOf(place);
+        return run.flatMap(ran -> Optional.ofNullable(ran.sequence().byPlace().get(arranged)));
+    }
+
+    /** What the last step before a place did that was made. */
+    public Optional<StepOutcome> stepBefore(int place) {
+        Optional<StepOutcome> found = Optional.empty();
+        for (int before = 0; before < place; before++) {
+            found = step(before).or(latest(found));
+        }
+        return found;
+    }
+
+    private static java.util.function.Supplier<Optional<StepOutcome>> latest(Optional<StepOutcome> found) {
+        return () -> found;
+    }
+
+    /** The remarks about the step at a place. */
+    public List<Fault> remarksOn(int place) {
+        return remarks.stream()
+                .filter(fault -> StepPlaces.step(fault).equals(Optional.of(place)))
+                .toList();
+    }
+}

@@ -1,0 +1,63 @@
+package org.taperwright.sequencer.outcome;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.taperwright.library.store.Arrangement;
+import org.taperwright.mechanics.work.Fault;
+import org.taperwright.mechanics.work.Progress;
+import org.taperwright.shaping.canal.CanalGeometry;
+import org.taperwright.shaping.finish.Finish;
+import org.taperwright.shaping.passage.stroke.CanalInWork;
+import org.taperwright.shaping.passage.stroke.Mesh;
+import org.taperwright.shaping.passage.stroke.PreparedSequence;
+import org.taperwright.shaping.passage.stroke.SequenceShaping;
+import org.taperwright.shaping.passage.stroke.ShapedSequence;
+import org.taperwright.shaping.passage.stroke.ShapingConstants;
+import org.taperwright.shaping.passage.stroke.StrainRange;
+import org.taperwright.shaping.passage.stroke.StrokePlan;
+import org.taperwright.shaping.sequence.ArrangedSequence;
+import org.taperwright.workbench.api.Work;
+
+/**
+ * Shapes the canal of an arrangement stroke by stroke, at the middle of every constant, and looks what it then lets in.
+ *
+ * @param arrangement the input, kept with the result
+ */
+public record ShapingWork(Arrangement arrangement) implements Work<Shaped> {
+    @Override
+    public Shaped run(Progress progress) {
+        Optional<ArrangedSequence> arranged = arrangement
+                .arranged()
+                .filter(found -> CanalGeometry.possible(found.canal()))
+                .filter(found -> !found.instruments().isEmpty());
+        List<Integer> places = arrangement.complete();
+        List<Fault> remarks = new ArrayList<>();
+        Optional<Shaped.Run> run = arranged.map(found -> run(found, progress));
+        run.ifPresent(ran -> {
+            ran.sequence().faults().forEach(fault -> remarks.add(StepPlaces.inSequence(fault, places)));
+            StrainRange.outside(ran.prepared(), ran.sequence())
+                    .forEach(fault -> remarks.add(StepPlaces.inSequence(fault, places)));
+        });
+        return new Shaped(arrangement, places, run, remarks);
+    }
+
+    private static Shaped.Run run(ArrangedSequence arranged, Progress progress) {
+        PreparedSequence prepared = PreparedSequence.of(arranged);
+        CanalInWork canal = CanalInWork.of(arranged.canal(), Mesh.FINE.spacingMm(), Mesh.FINE.directions());
+        ShapedSequence shaped =
+                SequenceShaping.run(prepared, canal, ShapingConstants.USUAL, StrokePlan.USUAL, Mesh.FINE, progress);
+        progress.at(1, "what the canal lets in");
+        progress.check();
+        return new Shaped.Run(prepared, shaped, Finish.of(canal, endMm(canal, arranged, shaped), progress));
+    }
+
+    /** Depth of the last step that was made; where none was, that at which instrumentation is to end. */
+    private static double endMm(CanalInWork canal, ArrangedSequence arranged, ShapedSequence shaped) {
+        if (shaped.byPlace().isEmpty()) {
+            return canal.geometry().endDepthMm();
+        }
+        int last = shaped.byPlace().lastKey();
+        return canal.geometry().depthOfMm(arranged.sequence().steps().get(last).depthMm());
+    }
+}
