@@ -16,6 +16,7 @@ import org.taperwright.shaping.passage.spread.BandedQuantity;
 import org.taperwright.shaping.passage.spread.ShapedQuantity;
 import org.taperwright.shaping.passage.spread.ShapingBands;
 import org.taperwright.shaping.passage.spread.WallQuantities;
+import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Step;
 
 /** The numbers of each step with their bands, under the names by which the engine knows them. */
@@ -76,9 +77,9 @@ final class OutcomeCells {
                 .filter(Drive.POWERED::equals)
                 .isPresent();
         Step step = shaped.arrangement().sequence().steps().get(place);
+        Optional<Double> set = step instanceof InstrumentStep work ? work.torqueNmm() : Optional.empty();
         return powered
-                ? step.torqueNmm()
-                        .or(() -> shaped.arrangement()
+                ? set.or(() -> shaped.arrangement()
                                 .motor()
                                 .map((Motor motor) -> motor.torqueNmm().most()))
                         .filter(limit -> limit > 0)

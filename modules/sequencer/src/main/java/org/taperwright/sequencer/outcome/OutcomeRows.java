@@ -8,8 +8,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import org.taperwright.mechanics.work.Fault;
-import org.taperwright.shaping.instrument.Designation;
-import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.passage.Third;
 import org.taperwright.shaping.passage.spread.ShapingBands;
 import org.taperwright.shaping.passage.spread.WallQuantities;
@@ -61,26 +59,20 @@ public final class OutcomeRows {
     }
 
     private OutcomeRow step(int place) {
-        Optional<Instrument> instrument = shaped.arrangement().instruments().get(place);
         List<Fault> remarks = shaped.remarksOn(place);
-        boolean made = shaped.step(place).isPresent();
-        String words = instrument.map(Instrument::name).orElse("no longer in the library");
-        String size = instrument.map(Designation::of).map(Designation::text).orElse("");
+        StepWords words = new StepWords(shaped, place);
         return new OutcomeRow(
                 Optional.of(place),
                 Optional.empty(),
-                (place + 1) + "  " + words,
-                made ? marked(size, remarks) : "not made",
+                (place + 1) + "  " + words.name(),
+                marked(words.detail(), remarks),
                 remarks,
                 stepCells(place, Optional.empty()));
     }
 
-    private static String marked(String size, List<Fault> remarks) {
-        return switch (remarks.size()) {
-            case 0 -> size;
-            case 1 -> size + ", see remark";
-            default -> size + ", see " + remarks.size() + " remarks";
-        };
+    private static String marked(String detail, List<Fault> remarks) {
+        String word = remarks.size() == 1 ? "see remark" : "see " + remarks.size() + " remarks";
+        return remarks.isEmpty() ? detail : detail.isEmpty() ? word : detail + ", " + word;
     }
 
     private static OutcomeRow third(Optional<Integer> place, Third third, List<OutcomeCell> cells) {

@@ -2,9 +2,11 @@ package org.taperwright.sequencer.outcome;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import org.taperwright.library.store.Arrangement;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.finish.Finish;
+import org.taperwright.shaping.finish.NeedleReach;
 import org.taperwright.shaping.passage.stroke.PreparedSequence;
 import org.taperwright.shaping.passage.stroke.ShapedSequence;
 import org.taperwright.shaping.passage.stroke.StepOutcome;
@@ -28,9 +30,20 @@ public record Shaped(Arrangement arrangement, List<Integer> places, Optional<Run
      *
      * @param prepared the steps made ready, counted as they could be arranged
      * @param sequence what each step did, and what became of the canal
+     * @param needles how deep the needle of each irrigation reaches, by its place among the arranged steps
      * @param finish what the canal then lets in
      */
-    public record Run(PreparedSequence prepared, ShapedSequence sequence, Finish finish) {}
+    public record Run(
+            PreparedSequence prepared,
+            ShapedSequence sequence,
+            SortedMap<Integer, NeedleReach> needles,
+            Finish finish) {}
+
+    /** How deep the needle of the irrigation at a place of the sequence reaches; empty where there is none. */
+    public Optional<NeedleReach> needle(int place) {
+        int arranged = places.indexOf(place);
+        return run.flatMap(ran -> Optional.ofNullable(ran.needles().get(arranged)));
+    }
 
     /** What the step at a place of the sequence did; empty where it was not made. */
     public Optional<StepOutcome> step(int place) {

@@ -8,6 +8,7 @@ import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.finish.Finish;
+import org.taperwright.shaping.finish.NeedleWatch;
 import org.taperwright.shaping.passage.stroke.CanalInWork;
 import org.taperwright.shaping.passage.stroke.Mesh;
 import org.taperwright.shaping.passage.stroke.PreparedSequence;
@@ -45,19 +46,21 @@ public record ShapingWork(Arrangement arrangement) implements Work<Shaped> {
     private static Shaped.Run run(ArrangedSequence arranged, Progress progress) {
         PreparedSequence prepared = PreparedSequence.of(arranged);
         CanalInWork canal = CanalInWork.of(arranged.canal(), Mesh.FINE.spacingMm(), Mesh.FINE.directions());
-        ShapedSequence shaped =
-                SequenceShaping.run(prepared, canal, ShapingConstants.USUAL, StrokePlan.USUAL, Mesh.FINE, progress);
+        NeedleWatch needles = new NeedleWatch(arranged);
+        ShapedSequence shaped = SequenceShaping.run(
+                prepared, canal, ShapingConstants.USUAL, StrokePlan.USUAL, Mesh.FINE, needles, progress);
         progress.at(1, "what the canal lets in");
         progress.check();
-        return new Shaped.Run(prepared, shaped, Finish.of(canal, endMm(canal, arranged, shaped), progress));
+        Finish finish = Finish.of(canal, endMm(canal, arranged, shaped), progress);
+        return new Shaped.Run(prepared, shaped, needles.reaches(), finish);
     }
 
-    /** Depth of the last step that was made; where none was, that at which instrumentation is to end. */
+    /** Depth of the last step that was made, at most the working length; where none was, that at which instrumentation is to end. */
     private static double endMm(CanalInWork canal, ArrangedSequence arranged, ShapedSequence shaped) {
         if (shaped.byPlace().isEmpty()) {
             return canal.geometry().endDepthMm();
         }
-        int last = shaped.byPlace().lastKey();
-        return canal.geometry().depthOfMm(arranged.sequence().steps().get(last).depthMm());
+        double last = arranged.depthMm(shaped.byPlace().lastKey());
+        return canal.geometry().depthOfMm(Math.min(arranged.canal().workingLengthMm(), last));
     }
 }
