@@ -13,6 +13,7 @@ import org.taperwright.shaping.passage.Third;
  * @param label what it is, in words
  * @param detail a second line of words; may be empty
  * @param remarks what to beware of
+ * @param works whether an instrument works in it, or is meant to
  * @param cells one for each column
  */
 public record OutcomeRow(
@@ -21,6 +22,7 @@ public record OutcomeRow(
         String label,
         String detail,
         List<Fault> remarks,
+        boolean works,
         List<OutcomeCell> cells) {
     public OutcomeRow {
         remarks = List.copyOf(remarks);
@@ -30,6 +32,11 @@ public record OutcomeRow(
     /** Whether it stands for a whole step or the whole canal, not for a third of it. */
     public boolean principal() {
         return third.isEmpty();
+    }
+
+    /** Whether there is anything to tell under a column, be it that there is no number. */
+    public boolean tells(OutcomeColumn column) {
+        return works && (principal() || column.byThird());
     }
 
     /** The cell under a column. */

@@ -49,7 +49,7 @@ public final class OutcomeRows {
             }
         }
         rows.add(new OutcomeRow(
-                Optional.empty(), Optional.empty(), "Whole canal", "", List.of(), wholeCells(Optional.empty())));
+                Optional.empty(), Optional.empty(), "Whole canal", "", List.of(), true, wholeCells(Optional.empty())));
         if (thirds.test(WHOLE) && last().isPresent()) {
             for (Third third : Third.values()) {
                 rows.add(third(Optional.empty(), third, wholeCells(Optional.of(third))));
@@ -67,6 +67,7 @@ public final class OutcomeRows {
                 (place + 1) + "  " + words.name(),
                 marked(words.detail(), remarks),
                 remarks,
+                words.works(),
                 stepCells(place, Optional.empty()));
     }
 
@@ -76,7 +77,7 @@ public final class OutcomeRows {
     }
 
     private static OutcomeRow third(Optional<Integer> place, Third third, List<OutcomeCell> cells) {
-        return new OutcomeRow(place, Optional.of(third), third.word(), "", List.of(), cells);
+        return new OutcomeRow(place, Optional.of(third), third.word(), "", List.of(), true, cells);
     }
 
     private List<OutcomeCell> stepCells(int place, Optional<Third> third) {

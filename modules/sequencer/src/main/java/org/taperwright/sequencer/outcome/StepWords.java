@@ -40,12 +40,15 @@ record StepWords(Shaped shaped, int place) {
 
     /** From the reference point, as depths of steps are; the flexible reach is computed, that of steel an index. */
     private String reach(NeedleReach reach) {
-        double reference = shaped.arrangement()
-                .canal()
-                .map(Canal::coronalReferenceMm)
-                .orElse(0.0);
+        double reference =
+                shaped.arrangement().canal().map(Canal::coronalReferenceMm).orElse(0.0);
         return "reaches " + Shown.number(reference + reach.flexibleMm(), 1, 1) + " mm, steel "
                 + Shown.number(reference + reach.stiffMm(), 1, 1);
+    }
+
+    /** Whether an instrument works in it. */
+    boolean works() {
+        return !(step() instanceof Irrigation);
     }
 
     private Step step() {

@@ -12,6 +12,10 @@ import java.util.Locale;
 import org.netbeans.api.visual.widget.Scene;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.shaping.passage.StepGeometry;
+import org.taperwright.shaping.sequence.InstrumentStep;
+import org.taperwright.shaping.sequence.Irrigation;
+import org.taperwright.shaping.sequence.Patency;
+import org.taperwright.shaping.sequence.Recapitulation;
 import org.taperwright.workbench.ui.Ink;
 
 /**
@@ -20,6 +24,8 @@ import org.taperwright.workbench.ui.Ink;
  */
 final class InstrumentWidget extends SceneWidget {
     private static final int HATCH = 5;
+    /** Room before the tip for what tells a step of another kind, px. */
+    private static final int MARK_ROOM = 28;
 
     private LaneContent lane;
     private SceneContent content;
@@ -38,7 +44,7 @@ final class InstrumentWidget extends SceneWidget {
         lane = newLane;
         scale = newScale;
         originX = scale.left();
-        int tip = (int) Math.ceil(scale.x(lane.depthMm())) + 3;
+        int tip = (int) Math.ceil(scale.x(lane.depthMm())) + (lane.step() instanceof InstrumentStep ? 3 : MARK_ROOM);
         double axis = layout.axisInLane();
         int top = (int) (axis - layout.silhouette() / 2.0) - 2;
         place((int) originX, top, tip - (int) originX, layout.silhouette() + 4);
@@ -51,6 +57,13 @@ final class InstrumentWidget extends SceneWidget {
     }
 
     private String tip() {
+        if (lane.step() instanceof Patency || lane.step() instanceof Recapitulation) {
+            return String.format(
+                    Locale.ROOT,
+                    "%s to %.1f mm. Its depth follows from the working length.",
+                    lane.name(),
+                    lane.depthMm());
+        }
         return lane.geometry()
                 .filter(geometry -> !geometry.engaged().isEmpty())
                 .map(geometry -> String.format(
@@ -65,7 +78,12 @@ final class InstrumentWidget extends SceneWidget {
 
     @Override
     void draw(Graphics2D g) {
-        lane.instrument().ifPresent(instrument -> draw(g, instrument.design()));
+        if (lane.step() instanceof Irrigation rinse) {
+            g.translate(-originX, 0);
+            BetweenDrawing.needle(g, rinse, lane, scale, area().height / 2.0);
+        } else {
+            lane.instrument().ifPresent(instrument -> draw(g, instrument.design()));
+        }
     }
 
     private void draw(Graphics2D g, Design design) {
@@ -81,13 +99,14 @@ final class InstrumentWidget extends SceneWidget {
         g.fill(body);
         lane.geometry().ifPresent(geometry -> engaged(g, geometry, body));
         g.setColor(Ink.text());
-        g.setStroke(new BasicStroke(1.2f));
+        g.setStroke(BetweenDrawing.outline(lane));
         g.draw(body);
         double blade = scale.x(lane.depthMm() - design.workingPartMm());
         if (blade > scale.left()) {
             double half = diameterMm(design, lane.depthMm() - design.workingPartMm()) / 2 * scale.acrossPixelsPerMm();
             g.draw(new Line2D.Double(blade, axis - half, blade, axis + half));
         }
+        BetweenDrawing.mark(g, lane, content.canal().workingLengthMm(), scale, axis);
     }
 
     /** Diameter at a depth: the taper cut off by the conical tip, as in the passage's own silhouette. */

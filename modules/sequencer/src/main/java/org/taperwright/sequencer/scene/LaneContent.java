@@ -3,12 +3,15 @@ package org.taperwright.sequencer.scene;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.passage.StepGeometry;
 import org.taperwright.shaping.passage.Third;
 import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Irrigation;
+import org.taperwright.shaping.sequence.Patency;
+import org.taperwright.shaping.sequence.Recapitulation;
 import org.taperwright.shaping.sequence.Step;
 
 /**
@@ -44,6 +47,23 @@ public record LaneContent(
             return rinse.irrigant();
         }
         return instrument.map(Instrument::name).orElse("no longer in the library");
+    }
+
+    /** What a step does that is no instrument's work and is nowhere wider than what was there; empty for any other. */
+    String sentence() {
+        if (step instanceof Irrigation rinse) {
+            return Shown.number(rinse.volumeMl()) + " ml " + rinse.irrigant() + " through a needle of "
+                    + rinse.needle().word();
+        }
+        if (geometry.filter(found -> !found.engaged().isEmpty()).isPresent()) {
+            return "";
+        }
+        if (step instanceof Patency patency) {
+            return Shown.mm(patency.beyondMm()) + " beyond the working length, once";
+        }
+        return step instanceof Recapitulation back
+                ? "back to the working length, " + back.strokes() + (back.strokes() == 1 ? " stroke" : " strokes")
+                : "";
     }
 
     /** Whether the instrument that the step uses is no longer in the library. */

@@ -75,7 +75,21 @@ final class LaneWidget extends SceneWidget {
         g.fillRect(0, 0, area().width, 1);
         Thirds.draw(g, content.canal(), scale, 1, area().height);
         Openings.draw(g, new WideningSoFar(content, lane.index()), content.canal(), scale, layout.axisInLane());
-        lane.geometry().ifPresent(geometry -> numbers(g, geometry));
+        if (lane.sentence().isEmpty()) {
+            lane.geometry().ifPresent(geometry -> numbers(g, geometry));
+        } else {
+            sentence(g, lane.sentence());
+        }
+    }
+
+    /** What a step does that is no instrument's work, beneath its silhouette. */
+    private void sentence(Graphics2D g, String words) {
+        g.setFont(Ink.smallFont());
+        g.setColor(Ink.text());
+        FontMetrics metrics = g.getFontMetrics();
+        double from = scale.x(content.canal().coronalReferenceMm()) + Spacing.TIGHT;
+        g.drawString(
+                cut(metrics, words, scale.right() - from), (float) from, layout.numbersTop() + metrics.getAscent());
     }
 
     /** Volume and share engaged, beneath the third they belong to; all three in the longest form that fits. */

@@ -6,6 +6,7 @@ import java.awt.geom.Ellipse2D;
 import org.netbeans.api.visual.widget.Scene;
 import org.taperwright.mechanics.design.SizeColour;
 import org.taperwright.shaping.instrument.Designation;
+import org.taperwright.shaping.sequence.Irrigation;
 import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.SizeChip;
 import org.taperwright.workbench.ui.Spacing;
@@ -48,9 +49,13 @@ final class StepLabel extends SceneWidget {
         String number = Integer.toString(lane.index() + 1);
         g.drawString(number, x, baseline);
         int chip = x + bold.stringWidth(number) + Spacing.NEAR;
-        SizeChip icon = new SizeChip(colour());
-        icon.paintIcon(new javax.swing.JLabel(), g, chip, baseline - icon.getIconHeight() + 1);
-        g.drawString(lane.designation(), chip + icon.getIconWidth() + Spacing.TIGHT, baseline);
+        int words = chip;
+        if (!(lane.step() instanceof Irrigation)) {
+            SizeChip icon = new SizeChip(colour());
+            icon.paintIcon(new javax.swing.JLabel(), g, chip, baseline - icon.getIconHeight() + 1);
+            words = chip + icon.getIconWidth() + Spacing.TIGHT;
+        }
+        g.drawString(lane.designation(), words, baseline);
         g.setFont(Ink.smallFont());
         FontMetrics small = g.getFontMetrics();
         g.setColor(lane.gone() ? Ink.fault() : Ink.text());

@@ -2,12 +2,12 @@ package org.taperwright.sequencer.ui;
 
 import java.awt.BorderLayout;
 import java.util.prefs.Preferences;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.JToggleButton;
 import org.taperwright.sequencer.ui.outcome.OutcomePanel;
+import org.taperwright.sequencer.ui.outcome.ShareSplit;
 
 /** The lanes with the outcome beneath them, which can be resized and closed; whether it is open is kept from start to start. */
 final class OutcomeSplit extends JPanel {
@@ -18,7 +18,7 @@ final class OutcomeSplit extends JPanel {
     private final JComponent lanes;
     private final OutcomePanel outcome;
     private final transient Preferences settings;
-    private final JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT);
+    private final JSplitPane split;
     private final JToggleButton toggle = new JToggleButton("Outcome");
 
     OutcomeSplit(JComponent lanes, OutcomePanel outcome, Preferences settings) {
@@ -26,9 +26,7 @@ final class OutcomeSplit extends JPanel {
         this.lanes = lanes;
         this.outcome = outcome;
         this.settings = settings;
-        split.setName("sequence.outcomeSplit");
-        split.setResizeWeight(LANES_SHARE);
-        split.setBorder(BorderFactory.createEmptyBorder());
+        split = new ShareSplit("sequence.outcomeSplit", JSplitPane.VERTICAL_SPLIT, lanes, outcome, LANES_SHARE);
         outcome.setMinimumSize(new java.awt.Dimension(LEAST_OUTCOME, LEAST_OUTCOME));
         toggle.setName("sequence.outcome");
         toggle.setMnemonic('O');
@@ -59,15 +57,5 @@ final class OutcomeSplit extends JPanel {
         outcome.setOpen(open);
         revalidate();
         repaint();
-    }
-
-    /** Half of the height for each until a person moves the divider. */
-    @Override
-    public void setBounds(int x, int y, int width, int height) {
-        boolean first = getHeight() == 0 && height > 0;
-        super.setBounds(x, y, width, height);
-        if (first) {
-            split.setDividerLocation((int) Math.round(height * LANES_SHARE));
-        }
     }
 }

@@ -71,6 +71,7 @@ final class SceneHost extends JPanel {
             made.getAccessibleContext().setAccessibleName("Canal and steps");
             made.setFocusable(true);
             SequenceKeys.on(made, board);
+            made.setComponentPopupMenu(StepMenu.all(board));
             made.addMouseListener(new MouseAdapter() {
                 @Override
                 public void mousePressed(MouseEvent event) {

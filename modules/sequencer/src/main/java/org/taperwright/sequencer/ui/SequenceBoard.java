@@ -1,9 +1,10 @@
 package org.taperwright.sequencer.ui;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.stream.Stream;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
@@ -21,6 +22,10 @@ import org.taperwright.workbench.api.Desk;
  * into named edits of the desk. Holds no component.
  */
 final class SequenceBoard implements SceneOrders, SequenceKeys.Commands {
+    private static final Comparator<Entry> SMALLEST_FIRST = Comparator.comparingInt(
+                    (Entry entry) -> ((Instrument) entry.thing()).size())
+            .thenComparing(entry -> entry.id());
+
     private record TriedDepth(int step, double mm) {}
 
     private final Desk desk;
@@ -147,17 +152,31 @@ final class SequenceBoard implements SceneOrders, SequenceKeys.Commands {
                 .orElse(0.0);
     }
 
-    /** Puts a step of another kind than an instrument's behind the selected one. */
-    void insertBetween(Function<ThingId, Step> step) {
-        ThingId small = desk.selected(ThingKind.INSTRUMENT)
-                .or(() -> smallest().map(Entry::id))
-                .orElseGet(ThingId::fresh);
-        insertStep(step.apply(small));
+    /** Instruments that a patency or recapitulation may use: those of the sequence, the smallest first, and the one selected. */
+    List<FileChoice> files() {
+        List<FileChoice> files = new ArrayList<>();
+        Stream.concat(
+                        stored().stream()
+                                .flatMap(sequence -> sequence.steps().stream().flatMap(step -> step.uses().stream())),
+                        desk.selected(ThingKind.INSTRUMENT).stream())
+                .distinct()
+                .flatMap(id -> desk.snapshot().entry(id).stream())
+                .filter(entry -> entry.thing() instanceof Instrument)
+                .sorted(SMALLEST_FIRST)
+                .forEach(entry -> files.add(new FileChoice(entry.id(), entry.name())));
+        return files;
     }
 
-    private Optional<Entry> smallest() {
-        return desk.snapshot().ofKind(ThingKind.INSTRUMENT).stream()
-                .min(Comparator.comparingInt(entry -> ((Instrument) entry.thing()).size()));
+    @Override
+    public void insertBetween(BetweenKind kind) {
+        ThingId small = files().stream()
+                .findFirst()
+                .map(FileChoice::id)
+                .or(() -> desk.snapshot().ofKind(ThingKind.INSTRUMENT).stream()
+                        .min(SMALLEST_FIRST)
+                        .map(Entry::id))
+                .orElseGet(ThingId::fresh);
+        insertStep(kind.usual(small, workingLengthMm()));
     }
 
     private void insertStep(Step step) {

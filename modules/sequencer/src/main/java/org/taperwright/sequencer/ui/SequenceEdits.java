@@ -108,8 +108,8 @@ final class SequenceEdits {
     }
 
     /** Puts another step of a kind in the place of one. */
-    static Optional<Edit> replace(Sequence sequence, int step, String field, Step other) {
-        return change(sequence, step, field, "", old -> other);
+    static Optional<Edit> replace(Sequence sequence, int step, String field, String value, Step other) {
+        return change(sequence, step, field, value, old -> other);
     }
 
     /** Adds a step of any kind before the place given. */

@@ -31,6 +31,9 @@ final class SequenceKeys {
 
         /** Adds a step with the instrument selected in the catalogue, after the selected step. */
         void insertSelected();
+
+        /** Adds a step that is no instrument's work, after the selected step. */
+        void insertBetween(BetweenKind kind);
     }
 
     private SequenceKeys() {}
@@ -46,6 +49,9 @@ final class SequenceKeys {
         key(view, "released RIGHT", commands::settleDepth);
         key(view, "DELETE", commands::removeSelected);
         key(view, "INSERT", commands::insertSelected);
+        for (BetweenKind kind : BetweenKind.values()) {
+            key(view, String.valueOf(kind.key()), () -> commands.insertBetween(kind));
+        }
         view.addFocusListener(new FocusAdapter() {
             @Override
             public void focusLost(FocusEvent event) {

@@ -38,7 +38,7 @@ final class StepForm extends JPanel {
         void strokes(int strokes);
 
         /** Puts another step in the place of one that is no instrument's work. */
-        void between(String field, Step step);
+        void between(String field, String value, Step step);
     }
 
     private static final double NMM_PER_NCM = 10;
@@ -70,7 +70,7 @@ final class StepForm extends JPanel {
         speed.onCommit(value -> entries.speed(value == 0 ? Optional.empty() : Optional.of(value)));
         torque.onCommit(value -> entries.torque(value == 0 ? Optional.empty() : Optional.of(value * NMM_PER_NCM)));
         strokes.onCommit(value -> entries.strokes((int) Math.round(value)));
-        between = new BetweenForm(entries::between);
+        between = new BetweenForm(entries);
         add(between, BETWEEN);
         add(
                 new FormPane("step.fields")
@@ -81,6 +81,11 @@ final class StepForm extends JPanel {
                         .row("Strokes", strokes, "Number of strokes"),
                 WORK);
         cards.show(this, WORK);
+    }
+
+    /** Offers instruments that a patency or recapitulation may use. */
+    void offer(List<FileChoice> files) {
+        between.offer(files);
     }
 
     /** Shows a step; without one the fields cannot be used. */

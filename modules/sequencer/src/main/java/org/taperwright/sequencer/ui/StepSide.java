@@ -15,10 +15,6 @@ import javax.swing.Scrollable;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.instrument.Instrument;
-import org.taperwright.shaping.instrument.NeedleGauge;
-import org.taperwright.shaping.sequence.Irrigation;
-import org.taperwright.shaping.sequence.Patency;
-import org.taperwright.shaping.sequence.Recapitulation;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.ui.FaultList;
@@ -29,8 +25,6 @@ import org.taperwright.workbench.ui.Spacing;
 final class StepSide extends JPanel implements Scrollable {
     private static final int WIDTH = 284;
     private static final int SCROLL_STEP = 32;
-    private static final double NEEDLE_SHORT_MM = 2;
-    private static final double BEYOND_MM = 0.5;
 
     private final transient SequenceBoard board;
     private final Heading title = new Heading(" ");
@@ -38,6 +32,7 @@ final class StepSide extends JPanel implements Scrollable {
     private final FaultList checks =
             new FaultList("sequence.checks", "The checks find nothing to remark.", PassageWork::place);
     private final JButton add;
+    private final JButton other;
     private final JButton up;
     private final JButton down;
     private final JButton remove;
@@ -51,6 +46,10 @@ final class StepSide extends JPanel implements Scrollable {
                 "Add instrument",
                 "Adds a step with the instrument selected in the catalogue (Insert)",
                 board::insertSelected);
+        other = button(
+                "Add other step",
+                "Adds irrigation (I), patency (P) or recapitulation (R) behind the selected step",
+                this::showKinds);
         up = button("Earlier", "Moves the step one place up (Alt+Up)", () -> board.moveBy(-1));
         down = button("Later", "Moves the step one place down (Alt+Down)", () -> board.moveBy(1));
         remove = button("Remove", "Takes the step out (Delete)", board::removeSelected);
@@ -67,23 +66,7 @@ final class StepSide extends JPanel implements Scrollable {
         JPanel adding = new JPanel(new GridLayout(0, 2, Spacing.TIGHT, Spacing.TIGHT));
         adding.setOpaque(false);
         adding.add(add);
-        adding.add(button(
-                "Add irrigation",
-                "Adds a rinse behind the selected step",
-                () -> board.insertBetween(small -> new Irrigation(
-                        NeedleGauge.G30,
-                        Math.max(0, board.workingLengthMm() - NEEDLE_SHORT_MM),
-                        1,
-                        Irrigation.COMMON_IRRIGANTS.get(1),
-                        ""))));
-        adding.add(button(
-                "Add patency",
-                "Adds a patency step with the instrument selected in the catalogue, or the smallest",
-                () -> board.insertBetween(small -> new Patency(small, BEYOND_MM, ""))));
-        adding.add(button(
-                "Add recapitulation",
-                "Adds a recapitulation with the instrument selected in the catalogue, or the smallest",
-                () -> board.insertBetween(small -> new Recapitulation(small, 2, ""))));
+        adding.add(other);
         top.add(adding, BorderLayout.NORTH);
         top.add(step, BorderLayout.CENTER);
         JPanel remarks = new JPanel(new BorderLayout(0, Spacing.NEAR));
@@ -96,6 +79,10 @@ final class StepSide extends JPanel implements Scrollable {
         below.setOpaque(false);
         below.add(remarks, BorderLayout.NORTH);
         add(below, BorderLayout.CENTER);
+    }
+
+    private void showKinds() {
+        StepMenu.between(board).show(other, 0, other.getHeight());
     }
 
     private static JButton button(String words, String tip, Runnable action) {
@@ -114,6 +101,7 @@ final class StepSide extends JPanel implements Scrollable {
     /** Shows the selected step, if there is one. */
     void show(int index, int steps, Optional<Step> step, Optional<Instrument> instrument) {
         title.setText(step.isPresent() ? "Step " + (index + 1) + " of " + steps : "No step yet");
+        form.offer(board.files());
         form.show(step, instrument);
         up.setEnabled(index > 0);
         down.setEnabled(index >= 0 && index < steps - 1);
@@ -183,8 +171,8 @@ final class StepSide extends JPanel implements Scrollable {
         }
 
         @Override
-        public void between(String field, Step step) {
-            edit(sequence -> SequenceEdits.replace(sequence, board.selected(), field, step));
+        public void between(String field, String value, Step step) {
+            edit(sequence -> SequenceEdits.replace(sequence, board.selected(), field, value, step));
         }
 
         private void edit(java.util.function.Function<Sequence, Optional<SequenceEdits.Edit>> edit) {

@@ -23,9 +23,13 @@ import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.sequencer.SampleSequence;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.instrument.Instrument;
+import org.taperwright.shaping.instrument.NeedleGauge;
 import org.taperwright.shaping.passage.GeometricPassages;
 import org.taperwright.shaping.passage.StepGeometry;
 import org.taperwright.shaping.sequence.ArrangedSequence;
+import org.taperwright.shaping.sequence.Irrigation;
+import org.taperwright.shaping.sequence.Patency;
+import org.taperwright.shaping.sequence.Recapitulation;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.api.ThingTransfer;
@@ -155,10 +159,51 @@ class SequenceSceneTest {
         assertThat(accents(picture, scale, (int) outside, axis)).isZero();
     }
 
+    /** A needle's drops and a file's arrow are in the accent, before the tip; an instrument's lane has nothing there. */
+    @ParameterizedTest
+    @CsvSource({"false", "true"})
+    void each_kind_of_step_has_a_drawing_of_its_own(boolean dark) throws IOException {
+        Shots.theme(dark);
+        List<Step> steps = List.of(
+                SampleSequence.byHand(SampleSequence.HAND),
+                new Irrigation(NeedleGauge.G30, 15, 2, "saline", ""),
+                new Patency(SampleSequence.HAND, 0.5, ""),
+                new Recapitulation(SampleSequence.HAND, 2, ""));
+        BufferedImage picture = Shots.onEventThread(() -> picture(1, 900, content(steps, 0)));
+        ImageIO.write(
+                picture,
+                "png",
+                Files.createDirectories(Path.of("target", "screenshots"))
+                        .resolve("step-kinds-" + (dark ? "dark" : "light") + ".png")
+                        .toFile());
+        SceneScale along = scene.scale().orElseThrow();
+        int axis = (int) scene.layout().axisInLane();
+        int end = (int) along.x(17.5);
+        assertThat(accents(picture, 1, end + 9, scene.layout().laneTop(0) + axis))
+                .isZero();
+        assertThat(accents(picture, 1, (int) along.x(15) + 14, scene.layout().laneTop(1) + axis))
+                .isPositive();
+        assertThat(accents(picture, 1, end + 9, scene.layout().laneTop(2) + axis))
+                .isPositive();
+        assertThat(accents(picture, 1, end + 9, scene.layout().laneTop(3) + axis))
+                .isPositive();
+        assertThat(scene.lanes())
+                .extracting(lane -> lane.lane().sentence())
+                .containsExactly(
+                        "",
+                        "2 ml saline through a needle of 30G",
+                        "0.5 mm beyond the working length, once",
+                        "back to the working length, 2 strokes");
+    }
+
     private BufferedImage picture(double scale, int width) {
+        return picture(scale, width, content(1));
+    }
+
+    private BufferedImage picture(double scale, int width, SceneContent content) {
         SequenceScene drawn = new SequenceScene(new Asked());
         drawn.setViewSize(width, 500);
-        drawn.show(content(1));
+        drawn.show(content);
         scene = drawn;
         BufferedImage image = new BufferedImage(
                 (int) (drawn.layout().width() * scale), (int) (drawn.height() * scale), BufferedImage.TYPE_INT_RGB);
@@ -189,9 +234,13 @@ class SequenceSceneTest {
     }
 
     private static SceneContent content(int selected) {
+        return content(((Sequence) SampleSequence.things().get(SampleSequence.SEQUENCE)).steps(), selected);
+    }
+
+    private static SceneContent content(List<Step> steps, int selected) {
         Canal canal = SampleSequence.canal();
-        Sequence sequence = (Sequence) SampleSequence.things().get(SampleSequence.SEQUENCE);
-        List<Optional<Instrument>> instruments = sequence.steps().stream()
+        Sequence sequence = new Sequence("Drawn", Optional.empty(), Optional.empty(), steps, "");
+        List<Optional<Instrument>> instruments = steps.stream()
                 .map(step -> step.uses()
                         .map(id -> (Instrument) SampleSequence.things().get(id)))
                 .toList();
@@ -199,7 +248,7 @@ class SequenceSceneTest {
                 GeometricPassages.steps(new ArrangedSequence(sequence, canal, Optional.empty(), instruments));
         List<LaneContent> lanes = new ArrayList<>();
         for (int i = 0; i < instruments.size(); i++) {
-            Step step = sequence.steps().get(i);
+            Step step = steps.get(i);
             lanes.add(new LaneContent(
                     i, step, instruments.get(i), step.depthMm(canal.workingLengthMm()), geometry.get(i), false));
         }

@@ -6,11 +6,14 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.ActionEvent;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,7 +21,11 @@ import org.junit.jupiter.api.Test;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.sequencer.SampleSequence;
 import org.taperwright.sequencer.scene.SceneContent;
+import org.taperwright.shaping.instrument.NeedleGauge;
+import org.taperwright.shaping.sequence.Irrigation;
+import org.taperwright.shaping.sequence.Patency;
 import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.api.BareDesk;
 import org.taperwright.workbench.ui.MemorySettings;
 import org.taperwright.workbench.ui.Shots;
@@ -152,33 +159,88 @@ class SequencePanelTest {
     }
 
     @Test
-    void irrigation_patency_and_recapitulation_are_added_changed_moved_and_removed() throws InterruptedException {
-        for (String kind : List.of("irrigation", "patency", "recapitulation")) {
-            javax.swing.AbstractButton add = (javax.swing.AbstractButton) find(panel, "step.Add " + kind);
-            perform(add::doClick);
-            assertThat(desk.nextUndo().orElseThrow()).startsWith("Add step").endsWith(kind);
+    void irrigation_patency_and_recapitulation_are_added_by_their_keys_moved_and_removed() throws InterruptedException {
+        for (BetweenKind kind : BetweenKind.values()) {
+            press(String.valueOf(kind.key()));
+            assertThat(desk.nextUndo().orElseThrow())
+                    .startsWith("Add step")
+                    .endsWith(kind.name().toLowerCase(Locale.ROOT));
         }
         assertThat(sequence().steps()).hasSize(6);
         assertThat(sequence().steps().subList(1, 4))
-                .extracting(org.taperwright.shaping.sequence.Step::word)
+                .extracting(Step::word)
                 .containsExactly("irrigation", "patency", "recapitulation");
         assertThat(content().lanes().get(1).words(6))
                 .isEqualTo("Step 2 of 6: 30G, sodium hypochlorite 2.5 %, 15.5 mm, irrigation");
 
         press("UP");
         press("UP");
-        javax.swing.JTextField irrigant = (javax.swing.JTextField) find(panel, "step.irrigant");
-        perform(() -> {
-            irrigant.setText("saline");
-            irrigant.postActionEvent();
-        });
-        assertThat(desk.nextUndo()).contains("Step 2 irrigant");
-        assertThat(content().lanes().get(1).words(6)).contains("saline");
-
         press("alt UP");
         assertThat(sequence().steps().get(0).word()).isEqualTo("irrigation");
         press("DELETE");
         assertThat(sequence().steps()).hasSize(5);
+    }
+
+    @Test
+    void the_menu_adds_every_kind_and_says_by_which_key() throws InterruptedException {
+        JPopupMenu menu = Shots.onEventThread(() -> StepMenu.between(panel.board()));
+        assertThat(menu.getSubElements()).hasSize(BetweenKind.values().length);
+        JMenuItem patency = (JMenuItem) find(menu, "menu.Add patency");
+        assertThat(patency.getAccelerator()).isEqualTo(KeyStroke.getKeyStroke("P"));
+
+        perform(patency::doClick);
+
+        assertThat(desk.nextUndo()).contains("Add step 2, patency");
+        assertThat(sequence().steps().get(1))
+                .isInstanceOfSatisfying(
+                        Patency.class,
+                        step -> assertThat(step.instrument())
+                                .as("the smallest of the sequence")
+                                .isEqualTo(SampleSequence.HAND));
+    }
+
+    @Test
+    void an_irrigations_fields_are_edits_by_name() throws InterruptedException {
+        press("I");
+        JComboBox<?> irrigant = (JComboBox<?>) find(panel, "step.irrigant");
+        perform(() -> irrigant.setSelectedItem("saline"));
+        assertThat(desk.nextUndo()).contains("Step 2 irrigant saline");
+        perform(() -> irrigant.setSelectedItem("tap water, boiled"));
+        assertThat(desk.nextUndo()).contains("Step 2 irrigant tap water, boiled");
+        perform(() -> irrigant.setSelectedItem(" "));
+        assertThat(desk.nextUndo()).as("no name is no irrigant").contains("Step 2 irrigant tap water, boiled");
+        assertThat(irrigant.getSelectedItem()).isEqualTo("tap water, boiled");
+        JComboBox<?> needle = (JComboBox<?>) find(panel, "step.needle");
+        perform(() -> needle.setSelectedItem(NeedleGauge.G27));
+        assertThat(desk.nextUndo()).contains("Step 2 needle 27G");
+        press("LEFT");
+        press("released LEFT");
+        assertThat(desk.nextUndo()).contains("Step 2 depth 15 mm");
+
+        assertThat(sequence().steps().get(1))
+                .isEqualTo(new Irrigation(NeedleGauge.G27, 15, 1, "tap water, boiled", ""));
+        perform(desk::undo);
+        perform(desk::undo);
+        assertThat(sequence().steps().get(1))
+                .isEqualTo(new Irrigation(NeedleGauge.G30, 15.5, 1, "tap water, boiled", ""));
+    }
+
+    @Test
+    void the_file_of_a_patency_is_chosen_among_those_of_the_sequence_and_the_one_selected()
+            throws InterruptedException {
+        perform(() -> desk.select(SampleSequence.EXTRA));
+        press("P");
+        JComboBox<?> file = (JComboBox<?>) find(panel, "step.patencyFile");
+        assertThat(file.getItemCount()).isEqualTo(4);
+        perform(() -> file.setSelectedIndex(1));
+
+        assertThat(desk.nextUndo()).contains("Step 2 file Fen rotary 20");
+        assertThat(sequence().steps().get(1).uses()).contains(SampleSequence.NARROW);
+        press("LEFT");
+        press("released LEFT");
+        assertThat(desk.nextUndo())
+                .as("its depth follows from the working length")
+                .contains("Step 2 file Fen rotary 20");
     }
 
     @Test

@@ -36,7 +36,7 @@ final class BandedCellRenderer extends JPanel implements TableCellRenderer {
         cell = (OutcomeCell) value;
         selected = isSelected;
         OutcomeTable outcome = (OutcomeTable) table;
-        blank = cell.value().isEmpty() && !outcome.row(row).principal();
+        blank = !outcome.row(row).tells(OutcomeTableModel.outcome(table.convertColumnIndexToModel(column)));
         setFont(
                 outcome.row(row).place().isEmpty() && outcome.row(row).principal()
                         ? table.getFont().deriveFont(Font.BOLD)

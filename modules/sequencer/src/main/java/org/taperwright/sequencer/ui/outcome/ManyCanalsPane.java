@@ -10,7 +10,6 @@ import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JSplitPane;
 import javax.swing.ListSelectionModel;
 import org.taperwright.library.store.Arrangement;
 import org.taperwright.mechanics.work.Fault;
@@ -37,6 +36,7 @@ import org.taperwright.workbench.ui.TextTable;
 final class ManyCanalsPane extends JPanel {
     private static final int USUAL = 100;
     private static final int MOST = 5000;
+    private static final double NUMBERS_SHARE = 0.6;
 
     private final transient Desk desk;
     private final transient Object slot = new Object();
@@ -124,10 +124,8 @@ final class ManyCanalsPane extends JPanel {
         right.setOpaque(false);
         right.add(worst.scrolled(), BorderLayout.CENTER);
         right.add(buttons, BorderLayout.SOUTH);
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, numbers.scrolled(), right);
-        split.setName("outcome.manySplit");
-        split.setResizeWeight(0.55);
-        split.setBorder(null);
+        ShareSplit split = new ShareSplit(
+                "outcome.manySplit", ShareSplit.HORIZONTAL_SPLIT, numbers.scrolled(), right, NUMBERS_SHARE);
         summary.setName("outcome.manySummary");
         source.setName("outcome.manySource");
         summary.setText("Runs the steps in canals that differ as teeth do, each step as far from the end as here.");

@@ -16,7 +16,7 @@ import org.taperwright.workbench.ui.TextTable;
 final class NumberColumns {
     private static final int DECIMALS = 3;
     /** Least width that long words may be squeezed to, px; their tooltip says them in full. */
-    private static final int MOST = 110;
+    private static final int MOST = 130;
     /** Likewise of the first column, which says what a line is about, px. */
     private static final int MOST_FIRST = 180;
     /** Width beyond which words are rather cut, px. */

@@ -10,7 +10,6 @@ import java.util.Set;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import javax.swing.JSplitPane;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.sequencer.outcome.Shaped;
 import org.taperwright.sequencer.outcome.Unknown;
@@ -46,10 +45,12 @@ final class UnknownsPane extends JPanel {
         note.setName("outcome.unknown.note");
         CopyMenu.on(numbers, "What each number follows", numbers::data);
         CopyMenu.on(constants, "The constants that are not known", constants::data);
-        JSplitPane tables = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, numbers.scrolled(), constants.scrolled());
-        tables.setName("outcome.unknownSplit");
-        tables.setResizeWeight(NUMBERS_SHARE);
-        tables.setBorder(null);
+        ShareSplit tables = new ShareSplit(
+                "outcome.unknownSplit",
+                ShareSplit.HORIZONTAL_SPLIT,
+                numbers.scrolled(),
+                constants.scrolled(),
+                NUMBERS_SHARE);
         JButton limits = new JButton(new AbstractAction("What is left out…") {
             @Override
             public void actionPerformed(ActionEvent event) {
