@@ -1,13 +1,9 @@
 package org.taperwright.sequencer.outcome;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.taperwright.library.store.Arrangement;
 import org.taperwright.mechanics.work.BoundedCache;
 import org.taperwright.mechanics.work.Progress;
-import org.taperwright.shaping.passage.spread.ShapedQuantity;
 import org.taperwright.shaping.passage.spread.ShapingBands;
-import org.taperwright.shaping.passage.spread.WallQuantities;
 import org.taperwright.workbench.api.Work;
 
 /**
@@ -23,9 +19,10 @@ public record BandsWork(Shaped shaped, BoundedCache<Arrangement, ShapingBands> k
     }
 
     private static ShapingBands bands(Shaped.Run run, Progress progress) {
-        int steps = run.prepared().instruments().size();
-        List<ShapedQuantity> asked = new ArrayList<>(ShapedQuantity.of(steps));
-        asked.addAll(WallQuantities.of(steps));
-        return ShapingBands.of(run.prepared(), run.sequence(), asked, progress);
+        return ShapingBands.of(
+                run.prepared(),
+                run.sequence(),
+                StepNumbers.asked(run.prepared().instruments().size()),
+                progress);
     }
 }

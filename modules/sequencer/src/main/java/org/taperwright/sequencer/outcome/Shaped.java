@@ -30,12 +30,14 @@ public record Shaped(Arrangement arrangement, List<Integer> places, Optional<Run
      *
      * @param prepared the steps made ready, counted as they could be arranged
      * @param sequence what each step did, and what became of the canal
+     * @param numbers all its numbers by step
      * @param needles how deep the needle of each irrigation reaches, by its place among the arranged steps
      * @param finish what the canal then lets in
      */
     public record Run(
             PreparedSequence prepared,
             ShapedSequence sequence,
+            StepNumbers numbers,
             SortedMap<Integer, NeedleReach> needles,
             Finish finish) {}
 

@@ -52,7 +52,8 @@ public record ShapingWork(Arrangement arrangement) implements Work<Shaped> {
         progress.at(1, "what the canal lets in");
         progress.check();
         Finish finish = Finish.of(canal, endMm(canal, arranged, shaped), progress);
-        return new Shaped.Run(prepared, shaped, needles.reaches(), finish);
+        StepNumbers numbers = StepNumbers.of(shaped, prepared.instruments().size(), progress);
+        return new Shaped.Run(prepared, shaped, numbers, needles.reaches(), finish);
     }
 
     /** Depth of the last step that was made, at most the working length; where none was, that at which instrumentation is to end. */

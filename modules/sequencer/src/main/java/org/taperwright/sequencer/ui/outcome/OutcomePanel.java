@@ -209,6 +209,7 @@ public final class OutcomePanel extends JPanel {
         WatchedWork<T> watched = new WatchedWork<>(
                 work, (fraction, what) -> line.running(fraction, (ofBands ? "Bands: " : "") + what, this::stop));
         running = Optional.of(watched);
+        line.running(0, ofBands ? "Bands" : "Shaping", this::stop);
         desk.<T>compute(this, label, watched, outcome -> {
             if (!running.equals(Optional.of(watched))) {
                 return;
