@@ -79,15 +79,16 @@ class JobTest {
         hands.await(
                 "the band of the greatest torque",
                 Duration.ofMinutes(4),
-                () -> text(outcome, row(outcome, "Whole canal"), torque).matches("Torque: [0-9.]+ \\([0-9.]+ to [0-9.]+\\)"));
+                () -> text(outcome, row(outcome, "Whole canal"), torque)
+                        .matches("Torque: [0-9.]+ \\([0-9.]+ to [0-9.]+\\)"));
         assertThat(cell(hands, outcome, row(outcome, "Whole canal"), column(outcome, "Least wall left")))
                 .as("the demo canal's root is known")
                 .containsPattern("[0-9]");
 
         hands.click(middle(hands, outcome, hands.onEventThread(() -> row(outcome, "5  ")), 0));
         hands.await("the fifth step", () -> says(hands, "Step 5 of 17"));
-        hands.await("its thirds", () -> text(outcome, row(outcome, "5  ") + 1, 0)
-                .equals("coronal"));
+        hands.await(
+                "its thirds", () -> text(outcome, row(outcome, "5  ") + 1, 0).equals("coronal"));
         Screen.keep("sequence-outcome");
     }
 

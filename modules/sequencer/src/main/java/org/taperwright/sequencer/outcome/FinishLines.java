@@ -16,6 +16,7 @@ public final class FinishLines {
             "Flexible reaches (mm, computed)",
             "Short of the end (mm, computed)",
             "Steel reaches (mm, index)",
+            "from least to most favourable (mm)",
             "Steel is stopped by");
     /** Headings of the cones. */
     public static final List<String> CONE_HEADINGS = List.of(
@@ -45,6 +46,8 @@ public final class FinishLines {
                 Shown.number(reach.flexibleMm(), 2, 2),
                 Shown.number(Math.max(0, end - reach.flexibleMm()), 2, 2),
                 Shown.number(reach.stiffMm(), 2, 2),
+                Shown.number(reach.stiffBand().low(), 2, 2) + " to "
+                        + Shown.number(reach.stiffBand().high(), 2, 2),
                 reach.stop().word());
     }
 

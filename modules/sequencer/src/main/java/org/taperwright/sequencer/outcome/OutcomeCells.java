@@ -39,9 +39,12 @@ final class OutcomeCells {
         }
         Key key = new Key(shaped.places().indexOf(place), OutcomeRows.quantity(column, third));
         Optional<Double> value = numbers.find(key);
-        boolean banded = column.standing() != Standing.COMPUTED && value.isPresent();
-        OutcomeCell cell = new OutcomeCell(
-                value, banded ? Optional.ofNullable(bands.get(key)) : Optional.empty(), banded && !bandsThere, "");
+        boolean needsBand = column.standing() != Standing.COMPUTED && value.isPresent();
+        Optional<Band> band = needsBand ? Optional.ofNullable(bands.get(key)) : Optional.empty();
+        if (needsBand && bandsThere && band.isEmpty()) {
+            return OutcomeCell.NONE.noted("Too many samples give no number, so that it has no band");
+        }
+        OutcomeCell cell = new OutcomeCell(value, band, needsBand && !bandsThere, "");
         if (column == OutcomeColumn.LIMIT) {
             return limitNmm(place)
                     .map(limit -> cell.times(column.factor() / limit))

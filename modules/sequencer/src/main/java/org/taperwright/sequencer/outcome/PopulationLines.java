@@ -15,7 +15,7 @@ public final class PopulationLines {
     /** Headings of the distributions. */
     public static final List<String> HEADINGS = List.of("Step", "Number", "5 %", "Half", "95 %", "Standing", "Canals");
     /** Headings of the worst cases. */
-    public static final List<String> WORST_HEADINGS = List.of("Worst", "Value", "Step", "Canal");
+    public static final List<String> WORST_HEADINGS = List.of("Worst", "Value", "5 to 95 % of canals", "Step", "Canal");
 
     private static final Set<String> MAIN = Set.of(
             "torqueNmm", "torsionalReserve", "lifeSpent", "removedMm3", "greatestStrain", "tipForceN", "roomFilled");
@@ -48,14 +48,25 @@ public final class PopulationLines {
 
     /** The canals in which a number came out worst. */
     public static List<List<String>> worst(PopulationShaping population, List<Integer> places) {
-        return population.worst().stream().map(found -> line(found, places)).toList();
+        return population.worst().stream()
+                .map(found -> line(found, population, places))
+                .toList();
     }
 
-    private static List<String> line(WorstCase found, List<Integer> places) {
+    private static List<String> line(WorstCase found, PopulationShaping population, List<Integer> places) {
         ShownQuantity shown = ShownQuantity.of(found.quantity());
         return List.of(
                 shown.label(),
                 shown.written(found.value()),
+                population.distributions().stream()
+                        .filter(spread ->
+                                spread.quantity().name().equals(found.quantity().name())
+                                        && spread.quantity()
+                                                .step()
+                                                .equals(found.quantity().step()))
+                        .findFirst()
+                        .map(spread -> shown.written(spread.low()) + " to " + shown.written(spread.high()))
+                        .orElse("–"),
                 step(found.quantity().step(), places),
                 found.canal().name().replaceFirst("^.*, ", ""));
     }

@@ -9,6 +9,7 @@ import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.finish.Finish;
 import org.taperwright.shaping.finish.NeedleWatch;
+import org.taperwright.shaping.passage.remark.ShapedRules;
 import org.taperwright.shaping.passage.stroke.CanalInWork;
 import org.taperwright.shaping.passage.stroke.Mesh;
 import org.taperwright.shaping.passage.stroke.PreparedSequence;
@@ -34,13 +35,16 @@ public record ShapingWork(Arrangement arrangement) implements Work<Shaped> {
                 .filter(found -> !found.instruments().isEmpty());
         List<Integer> places = arrangement.complete();
         List<Fault> remarks = new ArrayList<>();
+        List<Fault> onIndices = new ArrayList<>();
         Optional<Shaped.Run> run = arranged.map(found -> run(found, progress));
         run.ifPresent(ran -> {
             ran.sequence().faults().forEach(fault -> remarks.add(StepPlaces.inSequence(fault, places)));
             StrainRange.outside(ran.prepared(), ran.sequence())
                     .forEach(fault -> remarks.add(StepPlaces.inSequence(fault, places)));
+            ShapedRules.check(ran.prepared().arranged(), ran.sequence())
+                    .forEach(fault -> onIndices.add(StepPlaces.inSequence(fault, places)));
         });
-        return new Shaped(arrangement, places, run, remarks);
+        return new Shaped(arrangement, places, run, remarks, onIndices);
     }
 
     private static Shaped.Run run(ArrangedSequence arranged, Progress progress) {

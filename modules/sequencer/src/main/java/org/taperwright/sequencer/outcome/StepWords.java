@@ -43,7 +43,9 @@ record StepWords(Shaped shaped, int place) {
         double reference =
                 shaped.arrangement().canal().map(Canal::coronalReferenceMm).orElse(0.0);
         return "reaches " + Shown.number(reference + reach.flexibleMm(), 1, 1) + " mm, steel "
-                + Shown.number(reference + reach.stiffMm(), 1, 1);
+                + Shown.number(reference + reach.stiffMm(), 1, 1) + " ("
+                + Shown.number(reference + reach.stiffBand().low(), 1, 1) + " to "
+                + Shown.number(reference + reach.stiffBand().high(), 1, 1) + ")";
     }
 
     /** Whether an instrument works in it. */

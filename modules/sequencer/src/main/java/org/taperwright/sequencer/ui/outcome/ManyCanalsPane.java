@@ -60,7 +60,7 @@ final class ManyCanalsPane extends JPanel {
                     "outcome.worst",
                     "Canals in which numbers came out worst",
                     PopulationLines.WORST_HEADINGS,
-                    List.of(150, 70, 40, 200)),
+                    List.of(150, 70, 110, 40, 80)),
             Set.of(1));
     private final JButton take = new JButton();
     private final JButton takeBoth = new JButton();

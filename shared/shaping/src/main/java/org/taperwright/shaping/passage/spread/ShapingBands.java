@@ -51,12 +51,7 @@ public record ShapingBands(List<BandedQuantity> quantities, List<UncertainInput>
 
     /** The same by a number of samples, at least {@value #FEW} and at most {@value LatinHypercube#SAMPLES}. */
     public static ShapingBands of(PreparedSequence prepared, ShapedSequence shaped, int samples, Progress progress) {
-        return of(
-                prepared,
-                shaped,
-                ShapedQuantity.of(prepared.instruments().size()),
-                samples,
-                progress);
+        return of(prepared, shaped, ShapedQuantity.of(prepared.instruments().size()), samples, progress);
     }
 
     /** The bands of those quantities that have a value. */

@@ -90,8 +90,8 @@ public final class WallAfter {
     public Optional<LeastDentine> leastDentine(Third third) {
         return canal.root().isEmpty()
                 ? Optional.empty()
-                : Optional.of(dentine.computeIfAbsent(
-                        third, in -> RootWall.of(canal).least(after, first(in), last(in))));
+                : Optional.of(
+                        dentine.computeIfAbsent(third, in -> RootWall.of(canal).least(after, first(in), last(in))));
     }
 
     /** Where least dentine is left, likewise. */

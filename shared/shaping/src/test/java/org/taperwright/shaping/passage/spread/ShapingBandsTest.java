@@ -74,7 +74,11 @@ class ShapingBandsTest {
     void theNumbersOfTheWallHaveBandsTooWhereTheyAreAskedFor() {
         PreparedSequence prepared = PreparedSequence.of(CURVED);
         ShapingBands bands = ShapingBands.of(
-                prepared, SequenceShaping.of(CURVED, Progress.NONE), WallQuantities.of(2), LatinHypercube.SAMPLES, Progress.NONE);
+                prepared,
+                SequenceShaping.of(CURVED, Progress.NONE),
+                WallQuantities.of(2),
+                LatinHypercube.SAMPLES,
+                Progress.NONE);
         String moved = WallQuantities.in(Third.APICAL, WallQuantities.TRANSPORTED);
         assertThat(strongest(bands, moved)).isEqualTo("shaping.wear");
         assertThat(bands.quantities())
