@@ -27,7 +27,7 @@ final class UnknownsPane extends JPanel {
             List.of("Number", "Standing", "Value", "5 to 95 %", "Follows most closely", "Rank correlation");
     private static final List<String> CONSTANTS = List.of("Constant", "5 to 95 %", "Unit", "How it is known");
 
-    private static final double NUMBERS_SHARE = 0.62;
+    private static final double NUMBERS_SHARE = 0.68;
 
     private final TextTable numbers = NumberColumns.dress(
             new TextTable("outcome.unknowns", "What each number follows", HEADINGS, List.of(200, 70, 64, 110, 220, 80)),
