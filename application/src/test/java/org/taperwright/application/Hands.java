@@ -43,7 +43,12 @@ final class Hands {
 
     /** Waits until something is so, asking on the event thread; keeps a picture and fails when it does not come. */
     void await(String what, BooleanSupplier condition) {
-        long end = System.nanoTime() + PATIENCE.toNanos();
+        await(what, PATIENCE, condition);
+    }
+
+    /** The same for work that may take longer. */
+    void await(String what, Duration patience, BooleanSupplier condition) {
+        long end = System.nanoTime() + patience.toNanos();
         while (!onEventThread(condition::getAsBoolean)) {
             if (System.nanoTime() > end) {
                 Screen.keep("waited-in-vain");

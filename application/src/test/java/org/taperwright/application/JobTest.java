@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
+import java.time.Duration;
 import java.util.stream.IntStream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -49,7 +50,7 @@ class JobTest {
     void anInstrumentDraggedOntoTheSceneBecomesAStepAndIsTakenBack(Hands hands) {
         LibraryTree.open(hands, "Rotary, moderate curve");
         JComponent scene = hands.find("sequence.scene", JComponent.class);
-        hands.await("seven steps", () -> says(hands, "of 7"));
+        hands.await("its steps", () -> says(hands, "of 17"));
         hands.choose("Window", "Instruments");
         JTable instruments = hands.find("instruments.table", JTable.class);
 
@@ -61,11 +62,41 @@ class JobTest {
         });
         hands.click(from);
         hands.drag(from, new Point(seen.x + seen.width / 2, seen.y + seen.height * 3 / 4));
-        hands.await("eight steps", () -> says(hands, "of 8"));
+        hands.await("one step more", () -> says(hands, "of 18"));
         Screen.keep("step-dragged-in");
 
         hands.press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
-        hands.await("seven steps again", () -> says(hands, "of 7"));
+        hands.await("its steps again", () -> says(hands, "of 17"));
+    }
+
+    /** A sequence is shaped as soon as it is shown, its bands follow, and a line and its lane are selected together. */
+    @Test
+    void theOutcomeOfASequenceFillsAndItsBandsFollow(Hands hands) {
+        LibraryTree.open(hands, "Rotary, moderate curve");
+        JTable outcome = hands.find("outcome.table", JTable.class);
+        hands.await("a line for each step and the whole canal", () -> outcome.getRowCount() >= 18);
+        int torque = column(outcome, "Torque");
+        hands.await(
+                "the band of the greatest torque",
+                Duration.ofMinutes(4),
+                () -> text(outcome, row(outcome, "Whole canal"), torque)
+                        .matches("Torque: [0-9.]+ \\([0-9.]+ to [0-9.]+\\)"));
+        assertThat(cell(hands, outcome, row(outcome, "Whole canal"), column(outcome, "Least wall left")))
+                .as("the demo canal's root is known")
+                .containsPattern("[0-9]");
+
+        hands.click(middle(hands, outcome, hands.onEventThread(() -> row(outcome, "5  ")), 0));
+        hands.await("the fifth step", () -> says(hands, "Step 5 of 17"));
+        hands.await(
+                "its thirds", () -> text(outcome, row(outcome, "5  ") + 1, 0).equals("coronal"));
+        Screen.keep("sequence-outcome");
+    }
+
+    private static int column(JTable table, String heading) {
+        return IntStream.range(0, table.getColumnCount())
+                .filter(column -> table.getColumnName(column).equals(heading))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static boolean says(Hands hands, String end) {

@@ -1,31 +1,41 @@
 package org.taperwright.sequencer.outcome;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.taperwright.library.store.Arrangement;
 import org.taperwright.mechanics.work.BoundedCache;
 import org.taperwright.mechanics.work.Progress;
-import org.taperwright.shaping.passage.spread.ShapedQuantity;
 import org.taperwright.shaping.passage.spread.ShapingBands;
-import org.taperwright.shaping.passage.spread.WallQuantities;
 import org.taperwright.workbench.api.Work;
 
 /**
- * The bands of a sequence that has been shaped: 200 times anew over what is not known.
+ * The bands of a sequence that has been shaped, by shaping it many times anew over what is not known.
  *
  * @param shaped the sequence, which has been run
- * @param kept bands of arrangements that were looked at before
+ * @param samples how many times
+ * @param kept bands by all samples of arrangements that were looked at before
  */
-public record BandsWork(Shaped shaped, BoundedCache<Arrangement, ShapingBands> kept) implements Work<ShapingBands> {
+public record BandsWork(Shaped shaped, int samples, BoundedCache<Key, ShapingBands> kept)
+        implements Work<ShapingBands> {
+    /**
+     * What bands are kept under.
+     *
+     * @param arrangement the input
+     * @param samples how many samples
+     */
+    public record Key(Arrangement arrangement, int samples) {}
+
     @Override
     public ShapingBands run(Progress progress) {
-        return kept.get(shaped.arrangement(), arrangement -> bands(shaped.run().orElseThrow(), progress));
+        return kept.get(
+                new Key(shaped.arrangement(), samples),
+                key -> bands(shaped.run().orElseThrow(), progress));
     }
 
-    private static ShapingBands bands(Shaped.Run run, Progress progress) {
-        int steps = run.prepared().instruments().size();
-        List<ShapedQuantity> asked = new ArrayList<>(ShapedQuantity.of(steps));
-        asked.addAll(WallQuantities.of(steps));
-        return ShapingBands.of(run.prepared(), run.sequence(), asked, progress);
+    private ShapingBands bands(Shaped.Run run, Progress progress) {
+        return ShapingBands.of(
+                run.prepared(),
+                run.sequence(),
+                StepNumbers.asked(run.prepared().instruments().size()),
+                samples,
+                progress);
     }
 }

@@ -16,6 +16,7 @@ public final class FinishLines {
             "Flexible reaches (mm, computed)",
             "Short of the end (mm, computed)",
             "Steel reaches (mm, index)",
+            "Least to most favourable (mm, index)",
             "Steel is stopped by");
     /** Headings of the cones. */
     public static final List<String> CONE_HEADINGS = List.of(
@@ -45,7 +46,14 @@ public final class FinishLines {
                 Shown.number(reach.flexibleMm(), 2, 2),
                 Shown.number(Math.max(0, end - reach.flexibleMm()), 2, 2),
                 Shown.number(reach.stiffMm(), 2, 2),
+                band(reach),
                 reach.stop().word());
+    }
+
+    private static String band(NeedleReach reach) {
+        String low = Shown.number(reach.stiffBand().low(), 2, 2);
+        String high = Shown.number(reach.stiffBand().high(), 2, 2);
+        return low.equals(high) ? low : low + " to " + high;
     }
 
     /** For each taper the widest cone that comes near the end. */

@@ -9,7 +9,7 @@ import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Shown;
 
 /**
- * A number of the outcome.
+ * A number of the outcome. One that needs a band is not shown before that is there.
  *
  * @param value the number; absent where there is none
  * @param band its 5 to 95 %; absent where it has none, or not yet
@@ -47,15 +47,15 @@ public record OutcomeCell(Optional<Double> value, Optional<Band> band, boolean a
                 note);
     }
 
-    /** The number in words: three significant digits; a dash where there is none. */
+    /** The number in words: three significant digits; a dash where there is none, dots where its band is still to come. */
     public String valueWords() {
-        return value.map(OutcomeCell::shown).orElse("–");
+        return awaited ? "…" : value.map(OutcomeCell::shown).orElse("–");
     }
 
     /** Its band in words: empty where it has none. */
     public String bandWords() {
         if (awaited) {
-            return "band to come";
+            return "computing";
         }
         return band.map(OutcomeCell::written).orElse("");
     }

@@ -1,50 +1,32 @@
 package org.taperwright.sequencer.outcome;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Standing;
+import org.taperwright.sequencer.outcome.StepNumbers.Key;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.passage.Third;
 import org.taperwright.shaping.passage.spread.BandedQuantity;
-import org.taperwright.shaping.passage.spread.ShapedQuantity;
 import org.taperwright.shaping.passage.spread.ShapingBands;
-import org.taperwright.shaping.passage.spread.WallQuantities;
 import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Step;
 
 /** The numbers of each step with their bands, under the names by which the engine knows them. */
 final class OutcomeCells {
-    /** A quantity's place among the arranged steps, and its name. */
-    private record Key(int arranged, String name) {
-        static Key of(ShapedQuantity quantity) {
-            return new Key(quantity.step().orElse(-1), quantity.name());
-        }
-    }
-
     private final Shaped shaped;
-    private final Map<Key, Double> values = new HashMap<>();
+    private final StepNumbers numbers;
     private final Map<Key, Band> bands = new HashMap<>();
     private final boolean bandsThere;
 
     OutcomeCells(Shaped shaped, Shaped.Run run, Optional<ShapingBands> found) {
         this.shaped = shaped;
+        numbers = run.numbers();
         bandsThere = found.isPresent();
-        int steps = run.prepared().instruments().size();
-        List<ShapedQuantity> asked = new ArrayList<>(ShapedQuantity.of(steps));
-        asked.addAll(WallQuantities.of(steps));
-        for (ShapedQuantity quantity : asked) {
-            OptionalDouble value = quantity.value().apply(run.sequence());
-            if (value.isPresent()) {
-                values.put(Key.of(quantity), value.getAsDouble());
-            }
-        }
         for (BandedQuantity banded : found.map(ShapingBands::quantities).orElse(List.of())) {
             banded.band().ifPresent(band -> bands.put(Key.of(banded.quantity()), band));
         }
@@ -56,10 +38,13 @@ final class OutcomeCells {
             return OutcomeCell.NONE;
         }
         Key key = new Key(shaped.places().indexOf(place), OutcomeRows.quantity(column, third));
-        Optional<Double> value = Optional.ofNullable(values.get(key));
-        boolean banded = column.standing() != Standing.COMPUTED && value.isPresent();
-        OutcomeCell cell = new OutcomeCell(
-                value, banded ? Optional.ofNullable(bands.get(key)) : Optional.empty(), banded && !bandsThere, "");
+        Optional<Double> value = numbers.find(key);
+        boolean needsBand = column.standing() != Standing.COMPUTED && value.isPresent();
+        Optional<Band> band = needsBand ? Optional.ofNullable(bands.get(key)) : Optional.empty();
+        if (needsBand && bandsThere && band.isEmpty()) {
+            return OutcomeCell.NONE.noted("Too many samples give no number, so that it has no band");
+        }
+        OutcomeCell cell = new OutcomeCell(value, band, needsBand && !bandsThere, "");
         if (column == OutcomeColumn.LIMIT) {
             return limitNmm(place)
                     .map(limit -> cell.times(column.factor() / limit))

@@ -37,7 +37,7 @@ public final class OutcomeData {
         line.add(row.third().map(Third::word).orElse(""));
         for (OutcomeColumn column : OutcomeColumn.values()) {
             OutcomeCell cell = row.cell(column);
-            line.add(cell.value().map(Object::toString).orElse(""));
+            line.add(cell.awaited() ? "" : cell.value().map(Object::toString).orElse(""));
             if (column.standing() != Standing.COMPUTED) {
                 line.add(cell.band().map(band -> Double.toString(band.low())).orElse(""));
                 line.add(cell.band().map(band -> Double.toString(band.high())).orElse(""));

@@ -19,10 +19,12 @@ public final class OutcomeRows {
 
     private final Shaped shaped;
     private final OutcomeCells cells;
+    private final boolean banded;
 
-    private OutcomeRows(Shaped shaped, OutcomeCells cells) {
+    private OutcomeRows(Shaped shaped, OutcomeCells cells, boolean banded) {
         this.shaped = shaped;
         this.cells = cells;
+        this.banded = banded;
     }
 
     /**
@@ -33,7 +35,8 @@ public final class OutcomeRows {
      */
     public static List<OutcomeRow> of(Shaped shaped, Optional<ShapingBands> bands, IntPredicate thirds) {
         return shaped.run()
-                .map(run -> new OutcomeRows(shaped, new OutcomeCells(shaped, run, bands)).all(thirds))
+                .map(run ->
+                        new OutcomeRows(shaped, new OutcomeCells(shaped, run, bands), bands.isPresent()).all(thirds))
                 .orElse(List.of());
     }
 
@@ -59,7 +62,7 @@ public final class OutcomeRows {
     }
 
     private OutcomeRow step(int place) {
-        List<Fault> remarks = shaped.remarksOn(place);
+        List<Fault> remarks = shaped.remarksOn(place, banded);
         StepWords words = new StepWords(shaped, place);
         return new OutcomeRow(
                 Optional.of(place),

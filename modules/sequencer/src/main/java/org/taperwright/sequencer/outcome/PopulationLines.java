@@ -15,7 +15,7 @@ public final class PopulationLines {
     /** Headings of the distributions. */
     public static final List<String> HEADINGS = List.of("Step", "Number", "5 %", "Half", "95 %", "Standing", "Canals");
     /** Headings of the worst cases. */
-    public static final List<String> WORST_HEADINGS = List.of("Worst", "Value", "Step", "Canal");
+    public static final List<String> WORST_HEADINGS = List.of("Worst", "Canal", "Step", "Value", "5 to 95 % of canals");
 
     private static final Set<String> MAIN = Set.of(
             "torqueNmm", "torsionalReserve", "lifeSpent", "removedMm3", "greatestStrain", "tipForceN", "roomFilled");
@@ -26,7 +26,8 @@ public final class PopulationLines {
     public static List<List<String>> distributions(PopulationShaping population, List<Integer> places) {
         return java.util.stream.Stream.concat(
                         population.distributions().stream()
-                                .filter(found -> found.quantity().step().isEmpty()),
+                                .filter(found -> found.quantity().step().isEmpty()
+                                        && !found.quantity().name().startsWith("centringRatio")),
                         population.distributions().stream()
                                 .filter(found -> found.quantity().step().isPresent())
                                 .filter(found -> MAIN.contains(found.quantity().name())))
@@ -48,16 +49,25 @@ public final class PopulationLines {
 
     /** The canals in which a number came out worst. */
     public static List<List<String>> worst(PopulationShaping population, List<Integer> places) {
-        return population.worst().stream().map(found -> line(found, places)).toList();
+        return population.worst().stream()
+                .map(found -> line(found, population, places))
+                .toList();
     }
 
-    private static List<String> line(WorstCase found, List<Integer> places) {
+    private static List<String> line(WorstCase found, PopulationShaping population, List<Integer> places) {
         ShownQuantity shown = ShownQuantity.of(found.quantity());
+        String spread = population.distributions().stream()
+                .filter(each -> each.quantity().name().equals(found.quantity().name())
+                        && each.quantity().step().equals(found.quantity().step()))
+                .findFirst()
+                .map(each -> shown.written(each.low()) + " to " + shown.written(each.high()))
+                .orElse("–");
         return List.of(
                 shown.label(),
-                shown.written(found.value()),
+                found.canal().name().replaceFirst("^.*, ", ""),
                 step(found.quantity().step(), places),
-                found.canal().name().replaceFirst("^.*, ", ""));
+                shown.written(found.value()),
+                spread);
     }
 
     /** In how many canals which steps could not be made, in a sentence. */

@@ -3,6 +3,7 @@ package org.taperwright.sequencer.outcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 import org.taperwright.library.store.Arrangement;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.finish.Finish;
@@ -18,11 +19,19 @@ import org.taperwright.shaping.passage.stroke.StepOutcome;
  * @param places for each step that could be arranged, its place in the sequence, from 0
  * @param run what came of it; empty without a canal, or with one that is impossible
  * @param remarks what to beware of, steps counted as in the sequence
+ * @param onIndices remarks that quote an estimate or index, to be shown with their bands
  */
-public record Shaped(Arrangement arrangement, List<Integer> places, Optional<Run> run, List<Fault> remarks) {
+public record Shaped(
+        Arrangement arrangement, List<Integer> places, Optional<Run> run, List<Fault> remarks, List<Fault> onIndices) {
     public Shaped {
         places = List.copyOf(places);
         remarks = List.copyOf(remarks);
+        onIndices = List.copyOf(onIndices);
+    }
+
+    /** The remarks that may be shown, with or without the bands. */
+    public List<Fault> remarks(boolean banded) {
+        return banded ? Stream.concat(remarks.stream(), onIndices.stream()).toList() : remarks;
     }
 
     /**
@@ -30,12 +39,14 @@ public record Shaped(Arrangement arrangement, List<Integer> places, Optional<Run
      *
      * @param prepared the steps made ready, counted as they could be arranged
      * @param sequence what each step did, and what became of the canal
+     * @param numbers all its numbers by step
      * @param needles how deep the needle of each irrigation reaches, by its place among the arranged steps
      * @param finish what the canal then lets in
      */
     public record Run(
             PreparedSequence prepared,
             ShapedSequence sequence,
+            StepNumbers numbers,
             SortedMap<Integer, NeedleReach> needles,
             Finish finish) {}
 
@@ -64,9 +75,9 @@ public record Shaped(Arrangement arrangement, List<Integer> places, Optional<Run
         return () -> found;
     }
 
-    /** The remarks about the step at a place. */
-    public List<Fault> remarksOn(int place) {
-        return remarks.stream()
+    /** Those about the step at a place. */
+    public List<Fault> remarksOn(int place, boolean banded) {
+        return remarks(banded).stream()
                 .filter(fault -> StepPlaces.step(fault).equals(Optional.of(place)))
                 .toList();
     }

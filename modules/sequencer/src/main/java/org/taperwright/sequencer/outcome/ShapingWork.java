@@ -9,6 +9,7 @@ import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.finish.Finish;
 import org.taperwright.shaping.finish.NeedleWatch;
+import org.taperwright.shaping.passage.remark.ShapedRules;
 import org.taperwright.shaping.passage.stroke.CanalInWork;
 import org.taperwright.shaping.passage.stroke.Mesh;
 import org.taperwright.shaping.passage.stroke.PreparedSequence;
@@ -34,13 +35,16 @@ public record ShapingWork(Arrangement arrangement) implements Work<Shaped> {
                 .filter(found -> !found.instruments().isEmpty());
         List<Integer> places = arrangement.complete();
         List<Fault> remarks = new ArrayList<>();
+        List<Fault> onIndices = new ArrayList<>();
         Optional<Shaped.Run> run = arranged.map(found -> run(found, progress));
         run.ifPresent(ran -> {
             ran.sequence().faults().forEach(fault -> remarks.add(StepPlaces.inSequence(fault, places)));
             StrainRange.outside(ran.prepared(), ran.sequence())
                     .forEach(fault -> remarks.add(StepPlaces.inSequence(fault, places)));
+            ShapedRules.check(ran.prepared().arranged(), ran.sequence())
+                    .forEach(fault -> onIndices.add(StepPlaces.inSequence(fault, places)));
         });
-        return new Shaped(arrangement, places, run, remarks);
+        return new Shaped(arrangement, places, run, remarks, onIndices);
     }
 
     private static Shaped.Run run(ArrangedSequence arranged, Progress progress) {
@@ -52,7 +56,8 @@ public record ShapingWork(Arrangement arrangement) implements Work<Shaped> {
         progress.at(1, "what the canal lets in");
         progress.check();
         Finish finish = Finish.of(canal, endMm(canal, arranged, shaped), progress);
-        return new Shaped.Run(prepared, shaped, needles.reaches(), finish);
+        StepNumbers numbers = StepNumbers.of(shaped, prepared.instruments().size(), progress);
+        return new Shaped.Run(prepared, shaped, numbers, needles.reaches(), finish);
     }
 
     /** Depth of the last step that was made, at most the working length; where none was, that at which instrumentation is to end. */

@@ -42,8 +42,10 @@ record StepWords(Shaped shaped, int place) {
     private String reach(NeedleReach reach) {
         double reference =
                 shaped.arrangement().canal().map(Canal::coronalReferenceMm).orElse(0.0);
+        String low = Shown.number(reference + reach.stiffBand().low(), 1, 1);
+        String high = Shown.number(reference + reach.stiffBand().high(), 1, 1);
         return "reaches " + Shown.number(reference + reach.flexibleMm(), 1, 1) + " mm, steel "
-                + Shown.number(reference + reach.stiffMm(), 1, 1);
+                + (low.equals(high) ? low : low + " to " + high);
     }
 
     /** Whether an instrument works in it. */

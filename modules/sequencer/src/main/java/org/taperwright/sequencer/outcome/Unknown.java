@@ -19,6 +19,9 @@ public record Unknown(String label, BandedQuantity banded) {
     private static final List<String> OF_STEPS =
             List.of("torqueNmm", "torsionalReserve", "lifeSpent", "roomFilled", "greatestStrain", "tipForceN");
     private static final String LESS_IS_WORSE = "torsionalReserve";
+    /** Follows what transportation follows, so that one of the two is enough. */
+    private static final String CENTRING = "centringRatio";
+
     private static final double NOTHING = 1e-9;
 
     /** The main numbers: of the steps first, then of the whole canal. */
@@ -29,6 +32,7 @@ public record Unknown(String label, BandedQuantity banded) {
         }
         bands.quantities().stream()
                 .filter(banded -> banded.quantity().step().isEmpty())
+                .filter(banded -> !banded.quantity().name().startsWith(CENTRING))
                 .forEach(banded -> found.add(
                         new Unknown(ShownQuantity.of(banded.quantity()).label(), banded)));
         return found;

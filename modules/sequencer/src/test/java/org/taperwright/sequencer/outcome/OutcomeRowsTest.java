@@ -137,10 +137,15 @@ class OutcomeRowsTest {
     }
 
     @Test
-    void until_the_bands_are_there_a_number_that_needs_one_says_that_it_is_to_come() {
+    void until_the_bands_are_there_a_number_that_needs_one_is_not_shown() {
         OutcomeRow step = all().get(8);
-        assertThat(step.cell(OutcomeColumn.TORQUE).toString()).endsWith("(band to come)");
+        assertThat(step.cell(OutcomeColumn.TORQUE).toString()).isEqualTo("… (computing)");
+        assertThat(OutcomeData.of(List.of(step)).rows().get(0))
+                .as("nor is it copied")
+                .doesNotContain(
+                        step.cell(OutcomeColumn.TORQUE).value().orElseThrow().toString());
         assertThat(step.cell(OutcomeColumn.STRAIN).bandWords()).isEmpty();
+        assertThat(step.cell(OutcomeColumn.STRAIN).valueWords()).matches("[0-9.]+");
     }
 
     @Test
@@ -174,7 +179,7 @@ class OutcomeRowsTest {
                         "invented",
                         ""));
         Shaped shaped = shaped(things);
-        assertThat(shaped.remarksOn(1))
+        assertThat(shaped.remarksOn(1, false))
                 .singleElement()
                 .satisfies(fault -> assertThat(fault.what()).contains("below the orifice"));
         assertThat(OutcomeRows.of(shaped, Optional.empty(), place -> false)

@@ -49,7 +49,8 @@ public record PopulationShaping(
                 row[q] = asked.get(q).value().apply(shaped).orElse(Double.NaN);
             }
             for (int i = 0; i < steps; i++) {
-                row[asked.size() + i] = shaped.byPlace().containsKey(i) ? 0 : 1;
+                boolean idle = prepared.arranged().step(i).uses().isEmpty();
+                row[asked.size() + i] = idle || shaped.byPlace().containsKey(i) ? 0 : 1;
             }
             return row;
         });

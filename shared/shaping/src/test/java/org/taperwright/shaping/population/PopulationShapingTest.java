@@ -5,13 +5,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.Given;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.canal.preset.CanalPresets;
 import org.taperwright.shaping.canal.preset.PresetDraw;
+import org.taperwright.shaping.instrument.NeedleGauge;
 import org.taperwright.shaping.passage.stroke.PreparedSequence;
+import org.taperwright.shaping.sequence.ArrangedSequence;
+import org.taperwright.shaping.sequence.Irrigation;
+import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.Sequences;
 
 class PopulationShapingTest {
     private static final PreparedSequence SEQUENCE = PreparedSequence.of(
@@ -52,6 +58,20 @@ class PopulationShapingTest {
                         .filter(d -> d.quantity().name().equals("removedMm3"))
                         .mapToDouble(Distribution::high))
                 .allSatisfy(high -> assertThat(high).isEqualTo(0, within(1e-9)));
+    }
+
+    @Test
+    void aRinseIsNoStepThatCouldNotBeMade() {
+        ArrangedSequence work = Given.arranged(Given.tube(0.9), 22, List.of(Given.blunt(20, 0.02)));
+        Sequence rinsed = Sequences.inserted(work.sequence(), 0, new Irrigation(NeedleGauge.G30, 20, 1, "saline", ""));
+        PreparedSequence prepared = PreparedSequence.of(new ArrangedSequence(
+                rinsed,
+                work.canal(),
+                work.motor(),
+                List.of(Optional.empty(), work.instruments().get(0))));
+        assertThat(PopulationShaping.of(prepared, List.of(Given.tube(0.8)), Progress.NONE)
+                        .notMade())
+                .isEmpty();
     }
 
     @Test

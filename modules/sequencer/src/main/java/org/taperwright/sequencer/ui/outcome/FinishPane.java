@@ -11,7 +11,7 @@ import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.sequencer.outcome.FinishLines;
 import org.taperwright.sequencer.outcome.Shaped;
 import org.taperwright.shaping.finish.Finish;
-import org.taperwright.shaping.finish.StiffNeedle;
+import org.taperwright.shaping.finish.StiffNeedle.Assumed;
 import org.taperwright.workbench.ui.CopyMenu;
 import org.taperwright.workbench.ui.Heading;
 import org.taperwright.workbench.ui.Ink;
@@ -21,7 +21,7 @@ import org.taperwright.workbench.ui.TextTable;
 
 /** Whether the canal can then be cleaned and packed: how deep needles reach, its volume, which cones fit. */
 final class FinishPane extends JPanel {
-    private static final List<Integer> NEEDLE_WIDTHS = List.of(56, 64, 104, 104, 96, 120);
+    private static final List<Integer> NEEDLE_WIDTHS = List.of(56, 64, 104, 104, 96, 110, 120);
     private static final List<Integer> CONE_WIDTHS = List.of(64, 96, 80, 72, 72, 112, 128);
 
     private final TextTable needles = NumberColumns.dress(
@@ -47,10 +47,12 @@ final class FinishPane extends JPanel {
                 "Cleaning: needles",
                 needles.scrolled(),
                 new Prose(
-                        "Depths from the orifice. Flexible: to where its circle fits. Steel: at most "
-                                + Shown.number(StiffNeedle.FORCE_N) + " N of push and a strain of "
-                                + Shown.percent(StiffNeedle.STRAIN)
-                                + ", both assumed. Diameters: the widest of ISO 9626, from memory.",
+                        "Depths from the orifice. Flexible: to where its circle fits. Steel: a push of at most "
+                                + Shown.number(Assumed.USUAL.forceN()) + " (" + Shown.number(Assumed.LEAST.forceN())
+                                + " to " + Shown.number(Assumed.MOST.forceN()) + ") N and a strain of at most "
+                                + Shown.percent(Assumed.USUAL.strain()) + " (" + Shown.percent(Assumed.LEAST.strain())
+                                + " to " + Shown.percent(Assumed.MOST.strain())
+                                + "), assumed. Diameters: the widest of ISO 9626, from memory.",
                         Ink::quiet,
                         true)));
         tables.add(part("Packing: cones", cones.scrolled(), none));

@@ -60,8 +60,8 @@ final class ManyCanalsPane extends JPanel {
                     "outcome.worst",
                     "Canals in which numbers came out worst",
                     PopulationLines.WORST_HEADINGS,
-                    List.of(150, 70, 40, 200)),
-            Set.of(1));
+                    List.of(150, 70, 40, 70, 110)),
+            Set.of(3));
     private final JButton take = new JButton();
     private final JButton takeBoth = new JButton();
     private transient Optional<Arrangement> arrangement = Optional.empty();
@@ -81,8 +81,9 @@ final class ManyCanalsPane extends JPanel {
         worst.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         worst.getSelectionModel().addListSelectionListener(event -> allow());
         action(run, "Run over these canals", "outcome.runMany", this::begin);
-        action(take, "Take this canal into the library", "outcome.takeCanal", () -> take(false));
+        action(take, "Take this canal", "outcome.takeCanal", () -> take(false));
         action(takeBoth, "Take it with the sequence", "outcome.takeBoth", () -> take(true));
+        take.setToolTipText("Puts this canal into the library, so that it can be looked at");
         takeBoth.setToolTipText("Also puts a copy of the sequence in it, each step as far from the end as it was run");
         add(controls(), BorderLayout.NORTH);
         add(results(), BorderLayout.CENTER);

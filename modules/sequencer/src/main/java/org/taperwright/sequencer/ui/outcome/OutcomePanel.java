@@ -12,6 +12,7 @@ import javax.swing.JTabbedPane;
 import org.taperwright.library.store.Arrangement;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.quantity.Shown;
+import org.taperwright.mechanics.uncertainty.LatinHypercube;
 import org.taperwright.mechanics.work.BoundedCache;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Outcome;
@@ -35,7 +36,7 @@ public final class OutcomePanel extends JPanel {
 
     private final transient Desk desk;
     private final transient Consumer<List<Fault>> remarks;
-    private final transient BoundedCache<Arrangement, ShapingBands> kept = new BoundedCache<>(KEPT);
+    private final transient BoundedCache<BandsWork.Key, ShapingBands> kept = new BoundedCache<>(KEPT);
     private final OutcomeTable table;
     private final CurvesPane curves = new CurvesPane();
     private final FinishPane finish = new FinishPane();
@@ -43,6 +44,7 @@ public final class OutcomePanel extends JPanel {
     private final ManyCanalsPane many;
     private final RunLine line = new RunLine("outcome.state");
     private final JCheckBox thirds = new JCheckBox("Thirds of every step");
+    private final JLabel legend = new JLabel(" ");
     private boolean open = true;
     private boolean settled;
     private int selected;
@@ -91,7 +93,7 @@ public final class OutcomePanel extends JPanel {
         JPanel below = new JPanel(new ShrinkingRow(Spacing.APART));
         below.setOpaque(false);
         below.setBorder(Spacing.around(Spacing.TIGHT, Spacing.NEAR));
-        JLabel legend = new JLabel("Beneath a number: its 5 to 95 % over what is not known");
+        legend.setName("outcome.legend");
         legend.setFont(Ink.smallFont());
         below.add(thirds);
         below.add(legend);
@@ -157,7 +159,7 @@ public final class OutcomePanel extends JPanel {
         showNumbers();
         if (!current()) {
             shape();
-        } else if (settled && bands.isEmpty() && running.isEmpty()) {
+        } else if (settled && bands.filter(ShapingBands::whole).isEmpty() && running.isEmpty()) {
             band();
         }
     }
@@ -175,7 +177,7 @@ public final class OutcomePanel extends JPanel {
             shaped = Optional.of(result);
             bands = Optional.empty();
             line.say("");
-            remarks.accept(result.remarks());
+            remarks.accept(result.remarks(false));
             if (current()) {
                 showNumbers();
                 if (settled) {
@@ -188,14 +190,20 @@ public final class OutcomePanel extends JPanel {
         });
     }
 
+    /** The bands by a few samples, and then by all. */
     private void band() {
         if (shaped.flatMap(Shaped::run).isEmpty()) {
             return;
         }
-        run("Bands of " + words(), new BandsWork(shaped.get(), kept), result -> {
+        int samples = bands.isEmpty() ? ShapingBands.FEW : LatinHypercube.SAMPLES;
+        run("Bands of " + words(), new BandsWork(shaped.get(), samples, kept), result -> {
             bands = Optional.of(result);
             line.say("");
             showNumbers();
+            remarks.accept(shaped.orElseThrow().remarks(true));
+            if (!result.whole()) {
+                band();
+            }
         });
     }
 
@@ -209,6 +217,7 @@ public final class OutcomePanel extends JPanel {
         WatchedWork<T> watched = new WatchedWork<>(
                 work, (fraction, what) -> line.running(fraction, (ofBands ? "Bands: " : "") + what, this::stop));
         running = Optional.of(watched);
+        line.running(0, ofBands ? "Bands" : "Shaping", this::stop);
         desk.<T>compute(this, label, watched, outcome -> {
             if (!running.equals(Optional.of(watched))) {
                 return;
@@ -232,6 +241,10 @@ public final class OutcomePanel extends JPanel {
                         .orElse(List.of()),
                 selected);
         table.setEnabled(!outdated);
+        legend.setText("Beneath a number: its 5 to 95 % over what is not known"
+                + bands.filter(found -> !found.whole())
+                        .map(found -> ", a first look by " + found.samples() + " samples")
+                        .orElse(""));
         curves.show(shaped, selected, outdated);
         finish.show(shaped, volumeBand(), outdated);
         unknowns.show(shaped, bands, outdated);

@@ -6,7 +6,11 @@ import javax.swing.JSplitPane;
 
 /** A divider that stands at a share of the room until a person moves it. */
 public final class ShareSplit extends JSplitPane {
+    /** With less room it is not yet laid out as a person will see it, px. */
+    private static final int LEAST_ROOM = 100;
+
     private final double share;
+    private boolean placed;
 
     /**
      * Makes a divider.
@@ -24,11 +28,12 @@ public final class ShareSplit extends JSplitPane {
     }
 
     @Override
-    public void setBounds(int x, int y, int width, int height) {
-        boolean first = (getWidth() == 0 || getHeight() == 0) && width > 0 && height > 0;
-        super.setBounds(x, y, width, height);
-        if (first) {
-            setDividerLocation((int) Math.round((getOrientation() == VERTICAL_SPLIT ? height : width) * share));
+    public void doLayout() {
+        int room = getOrientation() == VERTICAL_SPLIT ? getHeight() : getWidth();
+        if (!placed && room > LEAST_ROOM) {
+            placed = true;
+            setDividerLocation((int) Math.round(room * share));
         }
+        super.doLayout();
     }
 }

@@ -27,7 +27,7 @@ final class UnknownsPane extends JPanel {
             List.of("Number", "Standing", "Value", "5 to 95 %", "Follows most closely", "Rank correlation");
     private static final List<String> CONSTANTS = List.of("Constant", "5 to 95 %", "Unit", "How it is known");
 
-    private static final double NUMBERS_SHARE = 0.62;
+    private static final double NUMBERS_SHARE = 0.68;
 
     private final TextTable numbers = NumberColumns.dress(
             new TextTable("outcome.unknowns", "What each number follows", HEADINGS, List.of(200, 70, 64, 110, 220, 80)),
@@ -72,14 +72,15 @@ final class UnknownsPane extends JPanel {
 
     /** Shows the bands of a result, or that they are not there. */
     void show(Optional<Shaped> shaped, Optional<ShapingBands> bands, boolean outdated) {
-        boolean there = shaped.isPresent() && bands.isPresent();
+        boolean there = shaped.isPresent() && bands.filter(ShapingBands::whole).isPresent();
         numbers.show(
                 there
                         ? Unknown.of(shaped.get(), bands.get()).stream()
                                 .map(Unknown::line)
                                 .toList()
                         : List.of());
-        constants.show(bands.map(found ->
+        constants.show(bands.filter(ShapingBands::whole)
+                .map(found ->
                         found.inputs().stream().map(UnknownsPane::constant).toList())
                 .orElse(List.of()));
         numbers.setEnabled(!outdated);
@@ -89,7 +90,7 @@ final class UnknownsPane extends JPanel {
                         ? "Of 200 samples in which all constants vary at once. A rank correlation runs from -1 to 1; below "
                                 + String.format(Locale.ROOT, "%.2f", ShapingBands.CHANCE)
                                 + " it cannot be told from chance. The spreads of most constants are themselves assumed."
-                        : "Stands here once the bands are computed.");
+                        : "Stands here once all samples are computed.");
     }
 
     private static List<String> constant(UncertainInput input) {

@@ -85,8 +85,9 @@ class OutcomePanelTest {
         });
     }
 
-    /** Shaped, then banded: two computations, the second begun when the first is delivered. */
+    /** Shaped, then banded by few samples and by all: three computations, each begun when the one before is delivered. */
     private void settle() throws InterruptedException {
+        desk.settle();
         desk.settle();
         desk.settle();
     }
@@ -94,18 +95,25 @@ class OutcomePanelTest {
     @Test
     void first_the_numbers_stand_there_with_their_bands_to_come_and_then_the_bands() throws InterruptedException {
         List<String> seen = new ArrayList<>();
+        List<String> legends = new ArrayList<>();
         perform(() -> {
             table().getModel().addTableModelListener(event -> {
                 if (table().getRowCount() > 0) {
-                    seen.add(cell(1, OutcomeColumn.TORQUE).bandWords());
+                    seen.add(cell(1, OutcomeColumn.TORQUE).toString());
                 }
             });
+            JLabel legend = Gestures.named(panel, "outcome.legend", JLabel.class);
+            legend.addPropertyChangeListener("text", event -> legends.add(legend.getText()));
             show(SampleSequence.SEQUENCE, sequence(SampleSequence.SEQUENCE), true, -1);
             assertThat(table().getRowCount()).isZero();
         });
         settle();
 
-        assertThat(seen).startsWith("band to come");
+        assertThat(seen).startsWith("… (computing)");
+        assertThat(legends).anyMatch(words -> words.endsWith("a first look by 40 samples"));
+        assertThat(on(() ->
+                        Gestures.named(panel, "outcome.legend", JLabel.class).getText()))
+                .endsWith("over what is not known");
         assertThat(on(() -> cell(1, OutcomeColumn.TORQUE).band()))
                 .hasValueSatisfying(
                         band -> assertThat(cell(1, OutcomeColumn.TORQUE).value().orElseThrow())
@@ -123,7 +131,7 @@ class OutcomePanelTest {
         perform(() -> show(SampleSequence.SEQUENCE, sequence(SampleSequence.SEQUENCE), false, -1));
         settle();
 
-        assertThat(on(() -> cell(1, OutcomeColumn.TORQUE).bandWords())).isEqualTo("band to come");
+        assertThat(on(() -> cell(1, OutcomeColumn.TORQUE).bandWords())).isEqualTo("computing");
     }
 
     @Test

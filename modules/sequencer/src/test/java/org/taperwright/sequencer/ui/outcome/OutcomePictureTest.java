@@ -36,6 +36,7 @@ class OutcomePictureTest {
             });
             desk.settle();
             desk.settle();
+            desk.settle();
             JTabbedPane tabs = Gestures.named(panel, "outcome.tabs", JTabbedPane.class);
             for (int i = 0; i < NAMES.length; i++) {
                 int tab = i;

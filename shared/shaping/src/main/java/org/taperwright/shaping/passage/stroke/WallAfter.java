@@ -1,6 +1,10 @@
 package org.taperwright.shaping.passage.stroke;
 
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.taperwright.shaping.canal.Canal;
 import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.canal.Lumen;
@@ -15,6 +19,7 @@ public final class WallAfter {
     private final CanalGeometry geometry;
     private final Lumen after;
     private final WallChange change;
+    private final Map<Third, LeastDentine> dentine = new ConcurrentHashMap<>();
 
     private WallAfter(CanalInWork work) {
         canal = work.canal();
@@ -85,14 +90,15 @@ public final class WallAfter {
     public Optional<LeastDentine> leastDentine(Third third) {
         return canal.root().isEmpty()
                 ? Optional.empty()
-                : Optional.of(RootWall.of(canal).least(after, first(third), last(third)));
+                : Optional.of(
+                        dentine.computeIfAbsent(third, in -> RootWall.of(canal).least(after, first(in), last(in))));
     }
 
     /** Where least dentine is left, likewise. */
     public Optional<LeastDentine> leastDentine() {
-        return canal.root().isEmpty()
-                ? Optional.empty()
-                : Optional.of(RootWall.of(canal).least(after, 0, after.stations() - 1));
+        return Arrays.stream(Third.values())
+                .flatMap(third -> leastDentine(third).stream())
+                .min(Comparator.comparingDouble(LeastDentine::thicknessMm));
     }
 
     /** The station nearest to a depth. */

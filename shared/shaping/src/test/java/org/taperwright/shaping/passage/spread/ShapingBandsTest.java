@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.taperwright.mechanics.quantity.Band;
+import org.taperwright.mechanics.uncertainty.LatinHypercube;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.mechanics.work.WorkCancelled;
 import org.taperwright.shaping.Given;
@@ -73,7 +74,11 @@ class ShapingBandsTest {
     void theNumbersOfTheWallHaveBandsTooWhereTheyAreAskedFor() {
         PreparedSequence prepared = PreparedSequence.of(CURVED);
         ShapingBands bands = ShapingBands.of(
-                prepared, SequenceShaping.of(CURVED, Progress.NONE), WallQuantities.of(2), Progress.NONE);
+                prepared,
+                SequenceShaping.of(CURVED, Progress.NONE),
+                WallQuantities.of(2),
+                LatinHypercube.SAMPLES,
+                Progress.NONE);
         String moved = WallQuantities.in(Third.APICAL, WallQuantities.TRANSPORTED);
         assertThat(strongest(bands, moved)).isEqualTo("shaping.wear");
         assertThat(bands.quantities())
