@@ -19,7 +19,6 @@ import org.taperwright.shaping.canal.CanalPiece;
 import org.taperwright.shaping.canal.Opening;
 import org.taperwright.shaping.passage.stroke.CanalInWork;
 import org.taperwright.shaping.passage.stroke.CanalOutcome;
-import org.taperwright.shaping.passage.stroke.DamageByLevel;
 import org.taperwright.shaping.passage.stroke.Movement;
 import org.taperwright.shaping.passage.stroke.ShapingConstants;
 import org.taperwright.shaping.passage.stroke.StepWork;
@@ -68,7 +67,6 @@ public class ShapingBenchmark {
                     strokes.get(i),
                     Movement.turned(300, 1),
                     ShapingConstants.USUAL,
-                    DamageByLevel.none(25),
                     0.1,
                     Progress.NONE);
         }

@@ -41,7 +41,7 @@ class ShapeTest {
 
     @Test
     void aSequenceOfTheDemoLibraryIsTriedInItsOwnCanal() {
-        Ran ran = Ran.with("shape", "--demo", "Rotary, moderate curve");
+        Ran ran = Ran.with("shape", "--demo", "--computed-only", "Rotary, moderate curve");
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.out())
                 .startsWith("Rotary, moderate curve\n")
@@ -66,16 +66,97 @@ class ShapeTest {
     }
 
     @Test
+    void estimatesAndIndicesAreNotShownWithoutTheirBands() {
+        String text = Ran.with("shape", "--demo", "--computed-only", "rotary-moderate")
+                .out();
+        assertThat(text)
+                .contains("they are not shown without their bands", "strain")
+                .doesNotContain("torsional reserve", "Transportation", "Wall worn");
+        JsonNode step = Ran.with("shape", "--demo", "--json", "--computed-only", "rotary-moderate")
+                .json()
+                .at("/strokeByStroke/steps/0");
+        assertThat(step.has("computed")).isTrue();
+        assertThat(step.has("index")).isFalse();
+        assertThat(step.has("estimate")).isFalse();
+        Ran both = Ran.with("shape", "--demo", "--bands", "--computed-only", "rotary-moderate");
+        assertThat(both.code()).isEqualTo(2);
+        assertThat(both.err()).contains("--bands and --computed-only together");
+    }
+
+    /** Everything that is no more than an estimate or an index stands with low and high about it. */
+    @Test
+    void everyEstimateAndIndexHasItsBand() {
+        JsonNode json = Ran.with("shape", "--demo", "--json", "rotary-moderate").json();
+        int banded = 0;
+        for (String group : new String[] {"estimate", "index"}) {
+            for (JsonNode found : json.findValues(group)) {
+                for (JsonNode value : found) {
+                    banded += value.has("value") ? 1 : 0;
+                    if (value.has("value")) {
+                        assertThat(value.get("low").asDouble())
+                                .isLessThanOrEqualTo(value.get("value").asDouble());
+                        assertThat(value.get("high").asDouble())
+                                .isGreaterThanOrEqualTo(value.get("value").asDouble());
+                    }
+                }
+            }
+        }
+        assertThat(banded).isGreaterThan(50);
+        assertThat(json.at("/strokeByStroke/canal/index/transportation/0/centringRatio")
+                        .has("low"))
+                .isTrue();
+    }
+
+    @Test
+    void aKitsPiecesCarryTheirFatigueIntoTheSequence() {
+        JsonNode json = Ran.with("shape", "--demo", "--json", "--kit", "bench-rotary", "rotary-moderate")
+                .json();
+        assertThat(json.get("kit").asText()).isEqualTo("Rotary kit, bench 3");
+        JsonNode third = json.at("/pieces/3");
+        assertThat(third.get("piece").asText()).isEqualTo("m20-1");
+        double before = third.at("/index/lifeSpentBefore/value").asDouble();
+        double spent = third.at("/index/lifeSpentInThisCanal/value").asDouble();
+        assertThat(spent)
+                .isEqualTo(
+                        json.at("/strokeByStroke/steps/4/index/lifeSpent/value").asDouble(), within(1e-12));
+        assertThat(third.at("/index/lifeSpentAfter/value").asDouble()).isEqualTo(before + spent, within(1e-12));
+        String text = Ran.with("shape", "--demo", "--kit", "bench-rotary", "rotary-moderate")
+                .out();
+        assertThat(text)
+                .contains("Pieces of Rotary kit, bench 3", "m30-1 may come to its limit of 50 % of its life")
+                .contains("k10-1     1, 7, 10, 13, 15");
+    }
+
+    @Test
+    void aPieceThatTheKitDoesNotHaveIsRefusedWithThoseItHas() {
+        Ran ran = Ran.with("shape", "--demo", "--kit", "bench-rotary", "--piece", "no-such", "rotary-moderate");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("no piece in use \"no-such\"", "m20-1");
+        assertThat(Ran.with("shape", "--demo", "--piece", "m20-1", "rotary-moderate")
+                        .err())
+                .contains("--piece without --kit");
+        assertThat(Ran.with("shape", "--demo", "--computed-only", "--kit", "bench-rotary", "rotary-moderate")
+                        .err())
+                .contains("the life of a piece is an index");
+    }
+
+    @Test
+    void torqueIsShownInTheUnitThatMotorsHave() {
+        String text = Ran.with("shape", "--demo", "--bands", "rotary-moderate").out();
+        assertThat(text).contains("N·cm").doesNotContain("N·mm");
+    }
+
+    @Test
     void theShapedCanalIsTriedWithNeedlesAndCones() {
         JsonNode finish =
-                Ran.with("shape", "--demo", "--json", "rotary-moderate").json().get("finish");
-        assertThat(finish.get("volumeAfterMm3").asDouble())
-                .isGreaterThan(finish.get("volumeBeforeMm3").asDouble());
+                Ran.with("shape", "--demo", "--computed-only", "--json", "rotary-moderate").json().get("finish");
+        assertThat(finish.at("/computed/volumeAfterMm3").asDouble())
+                .isGreaterThan(finish.at("/computed/volumeBeforeMm3").asDouble());
         assertThat(finish.get("needles")).hasSize(9);
         assertThat(finish.get("cones"))
                 .isNotEmpty()
-                .allSatisfy(
-                        cone -> assertThat(cone.get("shareFilled").asDouble()).isBetween(0.1, 1.0));
+                .allSatisfy(cone ->
+                        assertThat(cone.at("/computed/shareFilled").asDouble()).isBetween(0.1, 1.0));
     }
 
     @Test
@@ -100,8 +181,8 @@ class ShapeTest {
 
     @Test
     void anotherCanalGivesAnotherOutcome() {
-        JsonNode own = Ran.with("shape", "--demo", "--json", "rotary-moderate").json();
-        JsonNode other = Ran.with("shape", "--demo", "--json", "rotary-moderate", "--canal", "oval")
+        JsonNode own = Ran.with("shape", "--demo", "--computed-only", "--json", "rotary-moderate").json();
+        JsonNode other = Ran.with("shape", "--demo", "--computed-only", "--json", "rotary-moderate", "--canal", "oval")
                 .json();
         assertThat(other.get("canal").asText()).isEqualTo("Oval");
         assertThat(other.get("steps")).hasSameSizeAs(own.get("steps"));
@@ -112,7 +193,7 @@ class ShapeTest {
     @Test
     void aConeInATubeRemovesTheFrustumBeyondIt() throws IOException {
         JsonNode step = Ran.with(
-                        "shape", "--demo", "--json", file("s.json", SEQUENCE), "--canal", file("c.json", CANAL))
+                        "shape", "--demo", "--computed-only", "--json", file("s.json", SEQUENCE), "--canal", file("c.json", CANAL))
                 .json()
                 .at("/steps/0");
         double frustum = Math.PI * 11 * (0.89 * 0.89 + 0.89 * 0.45 + 0.45 * 0.45) / 12;
@@ -138,8 +219,8 @@ class ShapeTest {
         for (JsonNode step : shaped.get("steps")) {
             assertThat(step.get("settled").asBoolean()).isTrue();
             assertThat(step.at("/computed/greatestStrain").asDouble()).isBetween(0.0, 0.1);
-            assertThat(step.at("/estimate/roomFilled").isNumber()).isTrue();
-            assertThat(step.at("/index/torqueNmm").isNumber()).isTrue();
+            assertThat(step.at("/estimate/roomFilled/value").isNumber()).isTrue();
+            assertThat(step.at("/index/torqueNmm/low").isNumber()).isTrue();
         }
         double before = sum(shaped.at("/canal/computed/beforeMm3"));
         double removed = 0;
@@ -148,7 +229,7 @@ class ShapeTest {
         }
         assertThat(sum(shaped.at("/canal/computed/afterMm3"))).isEqualTo(before + removed, within(1e-9));
         assertThat(shaped.at("/canal/index/transportation")).isNotEmpty();
-        assertThat(shaped.at("/canal/estimate/touchedShare").asDouble()).isBetween(0.0, 1.0);
+        assertThat(shaped.at("/canal/estimate/touchedShare/value").asDouble()).isBetween(0.0, 1.0);
     }
 
     @Test
@@ -161,12 +242,12 @@ class ShapeTest {
         assertThat(first.at("/needleReach/gauge").asText()).isEqualTo("30G");
         assertThat(later.at("/needleReach/computed/flexibleMm").asDouble())
                 .isGreaterThan(first.at("/needleReach/computed/flexibleMm").asDouble());
-        assertThat(first.at("/needleReach/index/stiffMm").isNumber()).isTrue();
+        assertThat(first.at("/needleReach/index/stiffMm/high").isNumber()).isTrue();
     }
 
     @Test
     void theTextSaysWhatTheStepsBetweenDo() {
-        String text = Ran.with("shape", "--demo", "rotary-moderate").out();
+        String text = Ran.with("shape", "--demo", "--computed-only", "rotary-moderate").out();
         assertThat(text)
                 .contains("Irrigation: how deep each needle reaches", "steel stopped by")
                 .containsPattern("7  patency +10/.02 +20.5  yes")
@@ -187,7 +268,7 @@ class ShapeTest {
     @Test
     void anInstrumentThatCannotEnterIsSaidToWithLevelAndReason() throws IOException {
         Ran ran = Ran.with(
-                "shape", "--demo", file("s.json", SEQUENCE), "--canal", file("c.json", CANAL.replace("0.45", "0.1")));
+                "shape", "--demo", "--computed-only", file("s.json", SEQUENCE), "--canal", file("c.json", CANAL.replace("0.45", "0.1")));
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("steps[0].depthMm: at ", "from its tip", "does not cut");
     }
@@ -228,7 +309,7 @@ class ShapeTest {
 
     @Test
     void whatTheRulesRemarkIsShownWithoutRefusingTheSequence() {
-        Ran ran = Ran.with("shape", "--demo", "hand-wide");
+        Ran ran = Ran.with("shape", "--demo", "--computed-only", "hand-wide");
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("unusual     steps[2].instrument: the end of the canal is widened from 0.30 mm");
     }

@@ -7,7 +7,6 @@ import java.util.stream.StreamSupport;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.canal.RootOutline;
 import org.taperwright.shaping.passage.stroke.CanalInWork;
-import org.taperwright.shaping.passage.stroke.DamageByLevel;
 import org.taperwright.shaping.passage.stroke.Movement;
 import org.taperwright.shaping.passage.stroke.RootWall;
 import org.taperwright.shaping.passage.stroke.ShapingConstants;
@@ -48,15 +47,7 @@ final class ReferenceSequence {
     }
 
     StepOutcome run(CanalInWork canal, JsonNode step) {
-        return StepWork.run(
-                canal,
-                instrument(step),
-                depths(step),
-                movement(step),
-                constants,
-                DamageByLevel.none(step.at("/instrument/length").asDouble()),
-                SPACING,
-                Progress.NONE);
+        return StepWork.run(canal, instrument(step), depths(step), movement(step), constants, SPACING, Progress.NONE);
     }
 
     /** The torque of each stroke of a step as the reference sums it. */

@@ -8,11 +8,8 @@ import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
-import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.instrument.Instrument;
-import org.taperwright.shaping.instrument.MotorFit;
-import org.taperwright.shaping.instrument.Window;
 import org.taperwright.shaping.kit.MotorChoice;
 
 /** Every motor set against the kit's powered instruments: how many it can drive, and why not the others. */
@@ -85,7 +82,7 @@ final class MotorPane extends JPanel {
                 .map(fit -> List.of(
                         name(reading.orElseThrow(), fit.getKey()),
                         fit.getValue().drives() ? "yes" : "no",
-                        settings(fit.getValue()),
+                        fit.getValue().settings().orElse(""),
                         fit.getValue().reasons().stream().map(Fault::what).collect(Collectors.joining("; "))))
                 .sorted(java.util.Comparator.comparing(row -> row.get(0)))
                 .forEach(rows::add));
@@ -93,19 +90,6 @@ final class MotorPane extends JPanel {
                 chosen().map(choice -> choice.name() + " and the kit's powered instruments.")
                         .orElse(""),
                 rows);
-    }
-
-    private static String settings(MotorFit fit) {
-        List<String> parts = new ArrayList<>();
-        fit.speedRpm().ifPresent(speed -> parts.add(range(speed, Shown.rpm(speed.least()), Shown.rpm(speed.most()))));
-        fit.torqueNmm()
-                .ifPresent(
-                        torque -> parts.add(range(torque, Shown.torque(torque.least()), Shown.torque(torque.most()))));
-        return String.join(", ", parts);
-    }
-
-    private static String range(Window window, String least, String most) {
-        return window.least() == window.most() ? least : least + " to " + most;
     }
 
     private void use() {

@@ -16,7 +16,7 @@ final class BandsJson {
 
     void write(ShapingBands bands) {
         out.name("bands").beginObject(false);
-        out.name("samples").number(LatinHypercube.SAMPLES);
+        out.name("samples").number(bands.samples());
         out.name("seed").number(LatinHypercube.SEED);
         out.name("inputs").beginList(bands.inputs().isEmpty());
         for (UncertainInput input : bands.inputs()) {

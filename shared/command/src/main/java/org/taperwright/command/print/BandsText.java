@@ -5,7 +5,6 @@ import org.taperwright.command.table.Column;
 import org.taperwright.command.table.Table;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Shown;
-import org.taperwright.mechanics.uncertainty.LatinHypercube;
 import org.taperwright.shaping.passage.spread.BandedQuantity;
 import org.taperwright.shaping.passage.spread.ShapingBands;
 import org.taperwright.shaping.passage.spread.UncertainInput;
@@ -19,7 +18,7 @@ final class BandsText {
     private BandsText() {}
 
     static void parts(Page page, ShapingBands bands) {
-        page.part("What it is we do not know (5 to 95 % of " + LatinHypercube.SAMPLES
+        page.part("What it is we do not know (5 to 95 % of " + bands.samples()
                 + " samples of the uncertain constants; rank: correlation with the strongest, -1 to 1)");
         Table table = Table.of(
                 Column.words("step"),
@@ -56,10 +55,14 @@ final class BandsText {
                 banded.quantity().step().map(place -> String.valueOf(place + 1)).orElse("all"),
                 banded.quantity().label(),
                 banded.quantity().standing().word(),
-                number(banded.value()),
-                banded.band().map(band -> number(band.low())).orElse(NONE),
-                banded.band().map(band -> number(band.high())).orElse(NONE),
-                banded.quantity().unit(),
+                number(banded.quantity().shown(banded.value())),
+                banded.band()
+                        .map(band -> number(banded.quantity().shown(band.low())))
+                        .orElse(NONE),
+                banded.band()
+                        .map(band -> number(banded.quantity().shown(band.high())))
+                        .orElse(NONE),
+                banded.quantity().shownUnit(),
                 banded.strongest().map(found -> found.input().label()).orElse(NONE),
                 banded.strongest()
                         .map(found -> Shown.number(found.rank(), 2, 2))

@@ -16,11 +16,15 @@ final class BetweenText {
     private BetweenText() {}
 
     static void parts(
-            Page page, ArrangedSequence arranged, ShapedSequence shaped, SortedMap<Integer, NeedleReach> needles) {
+            Page page,
+            ArrangedSequence arranged,
+            ShapedSequence shaped,
+            SortedMap<Integer, NeedleReach> needles,
+            Banded banded) {
         if (!needles.isEmpty()) {
             page.part("Irrigation: how deep each needle reaches below the orifice in the canal as it then is"
                     + " (flexible: computed, given the space; steel: index)");
-            page.table(needles(arranged, needles));
+            page.table(needles(arranged, needles, banded));
         }
         boolean any = arranged.workings().stream().anyMatch(working -> between(arranged, working));
         if (any) {
@@ -29,7 +33,7 @@ final class BetweenText {
         }
     }
 
-    private static Table needles(ArrangedSequence arranged, SortedMap<Integer, NeedleReach> needles) {
+    private static Table needles(ArrangedSequence arranged, SortedMap<Integer, NeedleReach> needles, Banded banded) {
         Table table = Table.of(
                 Column.numbers("step"),
                 Column.words("needle"),
@@ -44,8 +48,8 @@ final class BetweenText {
                 Shown.number(arranged.depthMm(place) - arranged.canal().coronalReferenceMm(), 1, 1),
                 Shown.number(reach.flexibleMm(), 1, 1),
                 Shown.number(reach.besideMm(), 3, 3),
-                Shown.number(reach.stiffMm(), 1, 1),
-                reach.stop().word()));
+                FinishText.steel(reach, banded),
+                banded.shown() ? reach.stop().word() : Banded.NONE));
         return table;
     }
 

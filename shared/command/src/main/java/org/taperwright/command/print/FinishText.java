@@ -8,19 +8,24 @@ import org.taperwright.shaping.finish.ConeFit;
 import org.taperwright.shaping.finish.Finish;
 import org.taperwright.shaping.finish.Fit;
 import org.taperwright.shaping.finish.NeedleReach;
-import org.taperwright.shaping.finish.StiffNeedle;
+import org.taperwright.shaping.finish.StiffNeedle.Assumed;
 
 /** What a shaped canal lets in, as parts of a page. */
 final class FinishText {
     private FinishText() {}
 
-    static void parts(Page page, Finish finish) {
+    static void parts(Page page, Finish finish, Banded banded) {
         page.part("Cleaning: how deep needles go below the orifice (gauges of ISO 9626 at their widest, from memory)");
         page.line("Volume to the depth of the last step, " + Shown.mm(finish.endMm()) + ": "
                 + Shown.number(finish.beforeMm3(), 2, 2) + " mm³ before, " + Shown.number(finish.afterMm3(), 2, 2)
                 + " mm³ after (computed, from the wear assumed)");
-        page.line("Steel: index; assumed are a push of at most " + Shown.number(StiffNeedle.FORCE_N)
-                + " N and a strain of at most " + StiffNeedle.STRAIN);
+        Assumed least = Assumed.LEAST;
+        Assumed most = Assumed.MOST;
+        page.line("Steel: index; assumed, no source, are a push of at most " + Shown.number(Assumed.USUAL.forceN())
+                + " ("
+                + Shown.number(least.forceN()) + " to " + Shown.number(most.forceN()) + ") N, a strain of at most "
+                + Assumed.USUAL.strain() + " (" + least.strain() + " to " + most.strain() + ") and a friction of "
+                + Assumed.USUAL.friction() + " (" + most.friction() + " to " + least.friction() + ")");
         Table needles = Table.of(
                 Column.words("gauge"),
                 Column.numbers("outside", "mm"),
@@ -34,8 +39,8 @@ final class FinishText {
                     Shown.number(reach.gauge().outerMm(), 3, 3),
                     Shown.number(reach.flexibleMm(), 2, 2),
                     Shown.number(reach.besideMm(), 3, 3),
-                    Shown.number(reach.stiffMm(), 2, 2),
-                    reach.stop().word());
+                    steel(reach, banded),
+                    banded.shown() ? reach.stop().word() : Banded.NONE);
         }
         page.table(needles);
         page.part("Filling: for each taper the widest cone that as named stops at most " + Shown.number(Finish.THERE_MM)
@@ -68,5 +73,10 @@ final class FinishText {
                     Shown.number(fit.thin().gapMm(), 3, 3));
         }
         page.table(cones);
+    }
+
+    /** How deep a steel needle goes, with its band. */
+    static String steel(NeedleReach reach, Banded banded) {
+        return banded.shown() ? Banded.cell(reach.stiffMm(), reach.stiffBand(), 1, 1) : Banded.NONE;
     }
 }

@@ -26,7 +26,8 @@ public final class PassageJson {
             ShapedSequence shaped,
             SortedMap<Integer, NeedleReach> needles,
             Finish finish,
-            Optional<ShapingBands> bands) {
+            Optional<ShapingBands> bands,
+            Optional<CarriedKit> kit) {
         ResultJson json = new ResultJson("taperwright/passage", 2);
         JsonWriter out = json.out();
         out.name("sequence").text(arranged.sequence().name());
@@ -47,13 +48,18 @@ public final class PassageJson {
             passage.steps().get(i).ifPresent(step -> geometry(step, out));
             NeedleReach reach = needles.get(i);
             if (reach != null) {
-                FinishJson.needle(reach, out.name("needleReach"));
+                FinishJson.needle(reach, out.name("needleReach"), new Banded(bands));
             }
             out.endObject();
         }
         out.endList();
-        new ShapedJson(out).write(shaped);
-        new FinishJson(out).write(finish);
+        Banded banded = new Banded(bands);
+        new ShapedJson(out, banded).write(arranged, shaped);
+        kit.ifPresent(carried -> {
+            out.name("kit").text(carried.name());
+            new PiecesJson(out).write(carried.life());
+        });
+        new FinishJson(out, banded).write(finish);
         bands.ifPresent(new BandsJson(out)::write);
         return json.finished();
     }

@@ -39,7 +39,8 @@ public final class PassageText {
             ShapedSequence shaped,
             SortedMap<Integer, NeedleReach> needles,
             Finish finish,
-            Optional<ShapingBands> bands) {
+            Optional<ShapingBands> bands,
+            Optional<CarriedKit> kit) {
         Canal canal = arranged.canal();
         Page page = new Page();
         page.title(arranged.sequence().name());
@@ -54,10 +55,12 @@ public final class PassageText {
         page.part(
                 "Where each step is wider than what was there before it, instruments centred (computed, by geometry)");
         page.table(widening(arranged, passage));
-        ShapedText.parts(page, arranged, shaped);
-        BetweenText.parts(page, arranged, shaped, needles);
-        FinishText.parts(page, finish);
-        bands.ifPresent(found -> BandsText.parts(page, found));
+        Banded banded = new Banded(bands);
+        ShapedText.parts(page, arranged, shaped, banded);
+        kit.ifPresent(carried -> PiecesText.parts(page, carried.name(), carried.life()));
+        BetweenText.parts(page, arranged, shaped, needles, banded);
+        FinishText.parts(page, finish, banded);
+        bands.filter(ShapingBands::whole).ifPresent(found -> BandsText.parts(page, found));
         return page.finished();
     }
 

@@ -48,6 +48,8 @@ public final class PopulationJson {
             out.beginObject(false);
             worst.quantity().step().ifPresent(place -> out.name("step").number(place + 1));
             out.name("name").text(worst.quantity().name());
+            out.name("unit").text(worst.quantity().unit());
+            out.name("standing").text(worst.quantity().standing().word());
             out.name("value").number(worst.value());
             out.name("canal").text(worst.canal().name());
             out.name("workingLengthMm").number(worst.canal().workingLengthMm());

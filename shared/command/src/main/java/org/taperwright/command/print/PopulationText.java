@@ -43,16 +43,16 @@ public final class PopulationText {
                     found.quantity().label(),
                     found.quantity().standing().word(),
                     String.valueOf(found.canals()),
-                    number(found.low()),
-                    number(found.median()),
-                    number(found.high()),
-                    found.quantity().unit());
+                    number(found.quantity().shown(found.low())),
+                    number(found.quantity().shown(found.median())),
+                    number(found.quantity().shown(found.high())),
+                    found.quantity().shownUnit());
         }
         page.table(table);
         page.part("The worst");
         for (WorstCase worst : population.worst()) {
-            page.line(worst.quantity().label() + " " + number(worst.value()) + " "
-                    + worst.quantity().unit() + ", step "
+            page.line(worst.quantity().label() + " " + number(worst.quantity().shown(worst.value())) + " "
+                    + worst.quantity().shownUnit() + ", step "
                     + step(worst.quantity().step()) + ": "
                     + worst.canal().name());
         }

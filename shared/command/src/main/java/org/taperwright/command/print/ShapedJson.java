@@ -1,29 +1,40 @@
 package org.taperwright.command.print;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.taperwright.library.exchange.json.JsonWriter;
 import org.taperwright.mechanics.quantity.Standing;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.passage.Third;
+import org.taperwright.shaping.passage.remark.ShapedRules;
 import org.taperwright.shaping.passage.stroke.CanalOutcome;
 import org.taperwright.shaping.passage.stroke.ShapedSequence;
 import org.taperwright.shaping.passage.stroke.StepOutcome;
 import org.taperwright.shaping.passage.stroke.Transportation;
+import org.taperwright.shaping.sequence.ArrangedSequence;
 
 /** What a sequence does stroke by stroke, as an object of a result: outputs grouped by their standing. */
 final class ShapedJson {
     private final JsonWriter out;
 
-    ShapedJson(JsonWriter out) {
+    private final Banded banded;
+
+    ShapedJson(JsonWriter out, Banded banded) {
         this.out = out;
+        this.banded = banded;
     }
 
-    void write(ShapedSequence shaped) {
+    void write(ArrangedSequence arranged, ShapedSequence shaped) {
         out.name("strokeByStroke").beginObject(false);
         out.name("faults").beginList(shaped.faults().isEmpty());
         for (Fault fault : shaped.faults()) {
             out.text(fault.sentence());
         }
+        out.endList();
+        List<Fault> remarks = banded.shown() ? ShapedRules.check(arranged, shaped) : List.of();
+        out.name("remarks").beginList(remarks.isEmpty());
+        remarks.forEach(fault -> out.text(fault.sentence()));
         out.endList();
         out.name("steps").beginList(shaped.steps().isEmpty());
         shaped.byPlace().forEach(this::step);
@@ -45,17 +56,18 @@ final class ShapedJson {
         out.name("tipForceN").number(step.tipForceN());
         out.name("tipOffsetMm").number(step.tipOffsetMm());
         out.endObject();
-        begin(Standing.ESTIMATE);
-        out.name("roomFilled").number(step.roomFilled());
-        out.endObject();
-        begin(Standing.INDEX);
-        out.name("torqueNmm").number(step.torque().totalNmm());
-        if (!Double.isInfinite(step.reserve())) {
-            out.name("torsionalReserve").number(step.reserve());
+        if (banded.shown()) {
+            Optional<Integer> at = Optional.of(place);
+            begin(Standing.ESTIMATE);
+            banded.write(out, at, "roomFilled", "roomFilled", step.roomFilled());
+            out.endObject();
+            begin(Standing.INDEX);
+            banded.write(out, at, "torqueNmm", "torqueNmm", step.torque().totalNmm());
+            banded.write(out, at, "torsionalReserve", "torsionalReserve", step.reserve());
+            banded.write(out, at, "lifeSpent", "lifeSpent", step.damage());
+            banded.write(out, at, "lifeLevelMm", "lifeLevelMm", step.damageLevelMm());
+            out.endObject();
         }
-        out.name("lifeSpent").number(step.damage());
-        out.name("lifeLevelMm").number(step.damageLevelMm());
-        out.endObject();
         out.endObject();
     }
 
@@ -65,10 +77,18 @@ final class ShapedJson {
         thirds("beforeMm3", canal.beforeMm3());
         thirds("afterMm3", canal.afterMm3());
         out.endObject();
+        if (banded.shown()) {
+            unsure(canal);
+        }
+        out.endObject();
+    }
+
+    private void unsure(CanalOutcome canal) {
+        Optional<Integer> whole = Optional.empty();
         begin(Standing.ESTIMATE);
-        out.name("touchedShare").number(canal.touchedShare());
+        banded.write(out, whole, "touchedShare", "touchedShare", canal.touchedShare());
         canal.leastDentine().ifPresent(least -> {
-            out.name("leastDentineMm").number(least.thicknessMm());
+            banded.write(out, whole, "leastDentineMm", "leastDentineMm", least.thicknessMm());
             out.name("leastDentineDepthMm").number(least.depthMm());
             out.name("leastDentineAzimuthDeg").number(least.azimuthDeg());
         });
@@ -76,13 +96,14 @@ final class ShapedJson {
         begin(Standing.INDEX);
         out.name("transportation").beginList(canal.transportation().isEmpty());
         for (Transportation moved : canal.transportation()) {
-            out.beginObject(true).name("fromEndMm").number(moved.fromEndMm());
-            out.name("transportedMm").number(moved.transportedMm());
-            moved.centring().ifPresent(ratio -> out.name("centringRatio").number(ratio));
+            int from = (int) moved.fromEndMm();
+            out.beginObject(false).name("fromEndMm").number(moved.fromEndMm());
+            banded.write(out, whole, "transportedMm." + from, "transportedMm", moved.transportedMm());
+            moved.centring()
+                    .ifPresent(ratio -> banded.write(out, whole, "centringRatio." + from, "centringRatio", ratio));
             out.endObject();
         }
         out.endList();
-        out.endObject();
         out.endObject();
     }
 

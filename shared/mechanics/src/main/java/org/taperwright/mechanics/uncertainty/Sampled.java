@@ -12,7 +12,8 @@ import org.taperwright.mechanics.quantity.Reading;
  * sample by sample, so what they share is in both alike.
  */
 public final class Sampled {
-    private static final int EDGE = LatinHypercube.SAMPLES / 20;
+    /** Share of the samples beyond each end of the band. */
+    private static final int OF = 20;
 
     private final double value;
     private final double[] samples;
@@ -77,8 +78,9 @@ public final class Sampled {
         }
         double[] sorted = samples.clone();
         Arrays.sort(sorted);
-        double low = Math.min(value, sorted[EDGE]);
-        double high = Math.max(value, sorted[sorted.length - 1 - EDGE]);
+        int edge = sorted.length / OF;
+        double low = Math.min(value, sorted[edge]);
+        double high = Math.max(value, sorted[sorted.length - 1 - edge]);
         return Double.isFinite(low) && Double.isFinite(high) ? Optional.of(new Band(low, high)) : Optional.empty();
     }
 

@@ -1,7 +1,5 @@
 package org.taperwright.shaping.canal;
 
-import java.util.Arrays;
-
 /**
  * The open space of a canal: polar radii r(s_j, theta_k) about the centreline at even stations s_j and even angles
  * theta_k, from which an instrument's circles are united. Not safe for threads while it is being widened.
@@ -144,11 +142,5 @@ public final class Lumen {
         return areaMm2(station)
                 - line.firstAt(depth) * momentMm3(station, 0)
                 - line.secondAt(depth) * momentMm3(station, 1);
-    }
-
-    /** Radii of a station, mm, as a copy. */
-    public double[] radiiMm(int station) {
-        int from = station * directions.count();
-        return Arrays.copyOfRange(radius, from, from + directions.count());
     }
 }

@@ -23,26 +23,24 @@ public record Fit(double depthMm, boolean binds, double bindDepthMm, double gapM
     public static Fit of(InscribedCircles circles, double tipMm, double taper, double deepestMm) {
         double end = Math.min(deepestMm, circles.endMm());
         int steps = (int) Math.floor(end / GRID_MM + 1e-9);
-        int passed = 0;
-        double stopped = -1;
-        while (passed < steps && stopped < 0) {
-            stopped = stopped(circles, tipMm, taper, (passed + 1) * GRID_MM);
-            passed += stopped < 0 ? 1 : 0;
-        }
-        double depth = passed * GRID_MM;
-        return new Fit(depth, stopped >= 0, stopped >= 0 ? stopped : depth, circles.radiusMm(depth) - tipMm / 2);
-    }
-
-    /** The first depth at which a cone with its tip at a depth is too wide; -1 where there is none. */
-    private static double stopped(InscribedCircles circles, double tipMm, double taper, double tipDepthMm) {
-        int places = (int) Math.round(tipDepthMm / GRID_MM);
-        for (int i = 0; i <= places; i++) {
-            double depth = Math.min(tipDepthMm, i * GRID_MM);
-            if ((tipMm + taper * (tipDepthMm - depth)) / 2 > circles.radiusMm(depth) + TOUCH_MM) {
-                return depth;
+        // where it would be too wide at a depth s, its tip may go no deeper than s + (2 rho(s) - tip) / taper
+        double furthest = Double.MAX_VALUE;
+        double narrow = 0;
+        for (int i = 0; i <= steps; i++) {
+            double depth = i * GRID_MM;
+            double room = 2 * (circles.radiusMm(depth) + TOUCH_MM) - tipMm;
+            double tip = taper > 0 && room >= 0 ? depth + room / taper : room >= 0 ? Double.MAX_VALUE : -1;
+            if (tip < furthest) {
+                furthest = tip;
+                narrow = depth;
+            }
+            if (depth > furthest) {
+                double held = Math.max(0, i - 1) * GRID_MM;
+                return new Fit(held, true, narrow, circles.radiusMm(held) - tipMm / 2);
             }
         }
-        return -1;
+        double depth = steps * GRID_MM;
+        return new Fit(depth, false, depth, circles.radiusMm(depth) - tipMm / 2);
     }
 
     /** Volume of a cone within the canal, its tip at a depth, mm³: {@code pi/12 z (D^2 + D d + d^2)}. */

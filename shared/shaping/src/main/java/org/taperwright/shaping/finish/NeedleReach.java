@@ -1,5 +1,6 @@
 package org.taperwright.shaping.finish;
 
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.shaping.instrument.NeedleGauge;
 
 /**
@@ -8,10 +9,12 @@ import org.taperwright.shaping.instrument.NeedleGauge;
  * @param gauge which
  * @param flexibleMm depth to which its circle fits, were it to bend freely, mm (computed)
  * @param stiffMm depth to which a steel one is pushed, mm (index)
+ * @param stiffBand that depth at the least and the most favourable of the constants assumed, mm
  * @param stop what ends the way of the steel one
  * @param besideMm room beside it at the flexible depth, mm of radius
  */
-public record NeedleReach(NeedleGauge gauge, double flexibleMm, double stiffMm, Stop stop, double besideMm) {
+public record NeedleReach(
+        NeedleGauge gauge, double flexibleMm, double stiffMm, Band stiffBand, Stop stop, double besideMm) {
     /** What ends a needle's way. */
     public enum Stop {
         /** Where instrumentation ends. */

@@ -1,8 +1,10 @@
 package org.taperwright.shaping.finish;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.taperwright.shaping.canal.Centreline;
+import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.shaping.instrument.NeedleGauge;
 import org.taperwright.shaping.passage.stroke.CanalInWork;
 import org.taperwright.shaping.placement.InsertionForce;
@@ -15,32 +17,42 @@ import org.taperwright.shaping.placement.rod.Rod;
 import org.taperwright.shaping.placement.rod.RodSection;
 
 /**
- * A steel needle pushed down a canal in steps of 0.25 mm, as deep as force and strain allow. The force is what the energy rises by per
- * depth, and friction on the wall, {@code dE/dz + mu F}. Assumed, no source: a push of 1 N, a strain of 0.008 at which it stays bent, a
- * friction of 0.2, steel of 190 GPa, a length of 25 mm. Standing: index.
+ * A steel needle pushed down a canal in steps of a millimetre and, where it is stopped, of 0.25 mm, as deep as force and strain
+ * allow. The force is what the energy rises by per depth, and friction on the wall, {@code dE/dz + mu F}. {@link Assumed} are the push,
+ * the strain at which it stays bent and the friction; steel of 190 GPa, a length of 25 mm. Standing: index.
  */
 public final class StiffNeedle {
-    /** Greatest push, N. */
-    public static final double FORCE_N = 1;
-    /** Greatest strain. */
-    public static final double STRAIN = 0.008;
-
-    private static final double FRICTION = 0.2;
     private static final double YOUNG_MPA = 190_000;
     private static final double LENGTH_MM = 25;
     private static final double STEP_MM = 0.25;
+    private static final double LONG_STEP_MM = 1;
     private static final double SPACING_MM = 0.1;
 
-    private StiffNeedle() {}
+    private final CanalInWork canal;
+    private final PlacementSolver solver;
+    private final double deepestMm;
+    private final Map<Double, Pushed> known = new HashMap<>();
 
-    /** How deep a gauge goes in a canal as it now is, at most to where instrumentation ends. */
-    public static NeedleReach of(NeedleGauge gauge, CanalInWork canal, InscribedCircles circles) {
-        double end = canal.geometry().endDepthMm();
-        Fit flexible = Fit.of(circles, gauge.outerMm(), 0, end);
-        Way way = way(gauge.outerMm(), gauge.boreMm(), canal, flexible.depthMm());
-        NeedleReach.Stop free = flexible.binds() ? NeedleReach.Stop.WIDTH : NeedleReach.Stop.END;
-        return new NeedleReach(
-                gauge, flexible.depthMm(), way.depthMm(), way.stop().orElse(free), flexible.gapMm());
+    private StiffNeedle(Rod rod, CanalInWork canal, double deepestMm) {
+        this.canal = canal;
+        this.deepestMm = deepestMm;
+        solver = PlacementSolver.of(rod, SPACING_MM, canal.now().directions().count());
+    }
+
+    /**
+     * Constants that nobody knows; all assumed, no source.
+     *
+     * @param forceN greatest push, N
+     * @param strain strain at which the needle stays bent
+     * @param friction coefficient of friction on the wall
+     */
+    public record Assumed(double forceN, double strain, double friction) {
+        /** In the middle. */
+        public static final Assumed USUAL = new Assumed(1, 0.008, 0.2);
+        /** With which it goes least deep. */
+        public static final Assumed LEAST = new Assumed(0.5, 0.006, 0.35);
+        /** With which it goes deepest. */
+        public static final Assumed MOST = new Assumed(2, 0.01, 0.1);
     }
 
     /**
@@ -51,28 +63,61 @@ public final class StiffNeedle {
      */
     public record Way(double depthMm, Optional<NeedleReach.Stop> stop) {}
 
+    private record Pushed(double strain, double risingN, double onWallN) {}
+
+    /** How deep a gauge goes in a canal as it now is, at most to where instrumentation ends. */
+    public static NeedleReach of(NeedleGauge gauge, CanalInWork canal, InscribedCircles circles) {
+        double end = canal.geometry().endDepthMm();
+        Fit flexible = Fit.of(circles, gauge.outerMm(), 0, end);
+        StiffNeedle needle = new StiffNeedle(rod(gauge.outerMm(), gauge.boreMm()), canal, flexible.depthMm());
+        Way way = needle.way(Assumed.USUAL);
+        NeedleReach.Stop free = flexible.binds() ? NeedleReach.Stop.WIDTH : NeedleReach.Stop.END;
+        return new NeedleReach(
+                gauge,
+                flexible.depthMm(),
+                way.depthMm(),
+                new Band(
+                        Math.min(way.depthMm(), needle.way(Assumed.LEAST).depthMm()),
+                        Math.max(way.depthMm(), needle.way(Assumed.MOST).depthMm())),
+                way.stop().orElse(free),
+                flexible.gapMm());
+    }
+
     /** How far a needle of any diameters, mm, is pushed towards a depth to which its circle fits. */
     public static Way way(double outerMm, double boreMm, CanalInWork canal, double deepestMm) {
-        PlacementSolver solver = PlacementSolver.of(
-                rod(outerMm, boreMm), SPACING_MM, canal.now().directions().count());
-        Centreline line = canal.line();
-        double reached = 0;
-        int steps = (int) Math.ceil(deepestMm / STEP_MM - 1e-9);
-        for (int i = 1; i <= steps; i++) {
-            double depth = Math.min(deepestMm, i * STEP_MM);
-            Setting setting = Setting.straight(depth);
-            Placement placement = solver.place(line, canal.support(), Springs.FIRM, setting);
-            double push = InsertionForce.of(solver, placement, line, canal.support(), Springs.FIRM, setting)
-                    + FRICTION * placement.totalForceN();
-            if (placement.strain(placement.mostStrainedNode()) > STRAIN) {
+        return new StiffNeedle(rod(outerMm, boreMm), canal, deepestMm).way(Assumed.USUAL);
+    }
+
+    /** By long steps to where it is stopped, and there by short ones. */
+    private Way way(Assumed assumed) {
+        Way far = way(0, LONG_STEP_MM, assumed);
+        return far.stop().isEmpty() ? far : way(far.depthMm(), STEP_MM, assumed);
+    }
+
+    private Way way(double fromMm, double stepMm, Assumed assumed) {
+        double reached = fromMm;
+        while (reached < deepestMm - 1e-9) {
+            double depth = Math.min(deepestMm, reached + stepMm);
+            Pushed pushed = known.computeIfAbsent(depth, this::pushed);
+            if (pushed.strain() > assumed.strain()) {
                 return new Way(reached, Optional.of(NeedleReach.Stop.STRAIN));
             }
-            if (push > FORCE_N) {
+            if (pushed.risingN() + assumed.friction() * pushed.onWallN() > assumed.forceN()) {
                 return new Way(reached, Optional.of(NeedleReach.Stop.FORCE));
             }
             reached = depth;
         }
         return new Way(reached, Optional.empty());
+    }
+
+    private Pushed pushed(double depthMm) {
+        Setting setting = Setting.straight(depthMm);
+        Placement placement = solver.place(canal.line(), canal.support(), Springs.FIRM, setting);
+        double onWall = placement.totalForceN();
+        double rising = onWall == 0
+                ? 0
+                : InsertionForce.of(solver, placement, canal.line(), canal.support(), Springs.FIRM, setting);
+        return new Pushed(placement.strain(placement.mostStrainedNode()), rising, onWall);
     }
 
     private static Rod rod(double d, double boreMm) {

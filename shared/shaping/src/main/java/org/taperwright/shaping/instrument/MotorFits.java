@@ -107,15 +107,9 @@ public final class MotorFits {
         }
         reasons.add(Fault.impossible(
                 where,
-                "needs a " + quantity + " of " + text(needed.get(), written) + ", but " + motor.name() + " can " + deed
-                        + ' ' + text(range, written) + " only",
+                "needs a " + quantity + " of " + needed.get().text(written) + ", but " + motor.name() + " can " + deed
+                        + ' ' + range.text(written) + " only",
                 "take another motor"));
         return Optional.empty();
-    }
-
-    private static String text(Window window, DoubleFunction<String> written) {
-        return window.least() == window.most()
-                ? written.apply(window.least())
-                : written.apply(window.least()) + " to " + written.apply(window.most());
     }
 }

@@ -1,14 +1,12 @@
 package org.taperwright.shaping.kit;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.taperwright.mechanics.design.SizeColour;
 import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.instrument.MotorFit;
-import org.taperwright.shaping.instrument.Window;
 
 /** A kit card as one HTML text that needs nothing beside it: no script, no picture, no address. */
 public final class KitCardPage {
@@ -112,22 +110,7 @@ public final class KitCardPage {
         if (!fit.drives()) {
             return fit.reasons().stream().map(Fault::what).collect(Collectors.joining("; "));
         }
-        List<String> parts = new ArrayList<>();
-        fit.speedRpm().ifPresent(speed -> parts.add(range(Shown.rpm(speed.least()), Shown.rpm(speed.most()), speed)));
-        fit.torqueNmm()
-                .ifPresent(
-                        torque -> parts.add(range(Shown.torque(torque.least()), Shown.torque(torque.most()), torque)));
-        fit.reciprocation().ifPresent(angles -> {
-            Window cut = angles.cuttingDeg();
-            Window release = angles.releasingDeg();
-            parts.add(range(Shown.degrees(cut.least()), Shown.degrees(cut.most()), cut) + " cutting");
-            parts.add(range(Shown.degrees(release.least()), Shown.degrees(release.most()), release) + " releasing");
-        });
-        return parts.isEmpty() ? "not stated" : String.join(", ", parts);
-    }
-
-    private static String range(String least, String most, Window window) {
-        return window.least() == window.most() ? least : least + " to " + most;
+        return fit.settings().orElse("not stated");
     }
 
     private void discards() {

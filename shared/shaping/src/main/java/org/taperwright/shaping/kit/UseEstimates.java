@@ -2,7 +2,6 @@ package org.taperwright.shaping.kit;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.work.Progress;
@@ -34,12 +33,20 @@ public final class UseEstimates {
                         prepared, arranged.canal(), ShapingConstants.USUAL, StrokePlan.USUAL, Mesh.FINE, progress),
                 progress);
         Map<ThingId, LifeSpent> spent = new HashMap<>();
+        byStep(bands)
+                .forEach((place, share) ->
+                        spent.merge(arranged.step(place).uses().orElseThrow(), share, LifeSpent::plus));
+        return spent;
+    }
+
+    /** By step, counted from 0; one that could not be made, or whose band is not known, is left out. */
+    public static Map<Integer, LifeSpent> byStep(ShapingBands bands) {
+        Map<Integer, LifeSpent> spent = new HashMap<>();
         for (BandedQuantity quantity : bands.quantities()) {
-            Optional<Band> band = quantity.band();
-            if (quantity.quantity().name().equals(LIFE_SPENT) && band.isPresent()) {
-                int step = quantity.quantity().step().orElseThrow();
-                spent.merge(
-                        arranged.step(step).uses().orElseThrow(), share(quantity.value(), band.get()), LifeSpent::plus);
+            if (quantity.quantity().name().equals(LIFE_SPENT)) {
+                quantity.band()
+                        .ifPresent(band ->
+                                spent.put(quantity.quantity().step().orElseThrow(), share(quantity.value(), band)));
             }
         }
         return spent;

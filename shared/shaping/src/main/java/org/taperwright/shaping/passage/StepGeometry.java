@@ -18,8 +18,8 @@ public record StepGeometry(
         double greatestExcessMm) {
     public StepGeometry {
         engaged = List.copyOf(engaged);
-        enlargedMm3 = Map.copyOf(enlargedMm3);
-        engagedShare = Map.copyOf(engagedShare);
+        enlargedMm3 = Third.ordered(enlargedMm3);
+        engagedShare = Third.ordered(engagedShare);
     }
 
     /** A stretch of depth from the orifice, mm. */

@@ -1,5 +1,8 @@
 package org.taperwright.shaping.passage;
 
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
 import org.taperwright.shaping.canal.CanalGeometry;
 
 /** Thirds of the canal's shaped length, from the orifice to where instrumentation ends. */
@@ -17,6 +20,11 @@ public enum Third {
     /** The word shown to people. */
     public String word() {
         return word;
+    }
+
+    /** Values by third, in order, that nobody can change. */
+    public static <T> Map<Third, T> ordered(Map<Third, T> values) {
+        return Collections.unmodifiableMap(new EnumMap<>(values));
     }
 
     /** Depth at which it begins, mm from the orifice. */

@@ -24,15 +24,14 @@ public final class Entry {
 
     /** Why an instrument cannot reach a depth; where is "depthMm". */
     public static Optional<Fault> fault(Rod rod, Lumen lumen, WallSupport support, double tipDepthMm) {
-        double[] width = new double[lumen.stations()];
-        for (int j = 0; j < width.length; j++) {
-            width[j] = support.leastWidthMm(j);
-        }
+        double[] width = widths(lumen, support);
         int steps = (int) Math.ceil(tipDepthMm / FINE_MM);
+        int section = 0;
         for (int i = 0; i <= steps; i++) {
             double level = Math.min(tipDepthMm, i * FINE_MM);
             double depth = tipDepthMm - level;
-            double wide = 2 * rod.wallRadiusMm(level);
+            section = rod.section(level, section);
+            double wide = 2 * rod.wallRadiusMm(level, section);
             double room = at(width, depth / lumen.spacingMm());
             if (!rod.cuts(level) && wide > room + GIVES_MM) {
                 return Optional.of(Fault.impossible(
@@ -54,10 +53,11 @@ public final class Entry {
      * @param deepestMm where to stop looking
      */
     public static double bindDepthMm(Rod rod, Lumen lumen, WallSupport support, double deepestMm) {
+        double[] width = widths(lumen, support);
         double end = Math.min(deepestMm, lumen.depthMm(lumen.stations() - 1));
         int steps = (int) Math.floor(end / GRID_MM + 1e-9);
         for (int i = 0; i <= steps; i++) {
-            if (!passes(rod, lumen, support, i * GRID_MM)) {
+            if (!passes(rod, lumen, width, i * GRID_MM)) {
                 return Math.max(0, (i - 1) * GRID_MM);
             }
         }
@@ -70,10 +70,21 @@ public final class Entry {
         return values[below] + share * (values[below + 1] - values[below]);
     }
 
-    private static boolean passes(Rod rod, Lumen lumen, WallSupport support, double tipDepthMm) {
-        for (int j = 0; j < lumen.stations() && lumen.depthMm(j) <= tipDepthMm + 1e-9; j++) {
+    private static double[] widths(Lumen lumen, WallSupport support) {
+        double[] width = new double[lumen.stations()];
+        for (int j = 0; j < width.length; j++) {
+            width[j] = support.leastWidthMm(j);
+        }
+        return width;
+    }
+
+    private static boolean passes(Rod rod, Lumen lumen, double[] width, double tipDepthMm) {
+        int section = 0;
+        int deepest = Math.min(width.length - 1, (int) ((tipDepthMm + 1e-9) / lumen.spacingMm()));
+        for (int j = deepest; j >= 0; j--) {
             double level = Math.max(0, tipDepthMm - lumen.depthMm(j));
-            if (rod.wallRadiusMm(level) > support.leastWidthMm(j) / 2 + TOUCH_MM) {
+            section = rod.section(level, section);
+            if (rod.wallRadiusMm(level, section) > width[j] / 2 + TOUCH_MM) {
                 return false;
             }
         }

@@ -9,6 +9,8 @@ import org.taperwright.shaping.canal.Centreline;
 public final class InsertionForce {
     private static final double STEP_MM = 0.1;
 
+    private static final double SETTLED_MM = 1e-9;
+
     private InsertionForce() {}
 
     /** The force at a placement that the solver has just made, N. */
@@ -20,7 +22,8 @@ public final class InsertionForce {
             Springs springs,
             Setting setting) {
         Setting before = new Setting(setting.tipDepthMm() - STEP_MM, setting.tiltFirst(), setting.tiltSecond());
-        Placement shallower = solver.place(line, support, springs, before);
+        // so little shallower that the placement just made is the best place to start from
+        Placement shallower = solver.place(line, support, springs, before, SETTLED_MM, true);
         return (placement.bendingEnergyMj()
                         + placement.wallEnergyMj()
                         - shallower.bendingEnergyMj()

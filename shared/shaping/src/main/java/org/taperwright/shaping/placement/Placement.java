@@ -20,11 +20,9 @@ public final class Placement {
     private final double bendingEnergyMj;
     private final double wallEnergyMj;
     private final int iterations;
-    private final int passes;
     private final boolean settled;
 
-    private Placement(
-            Workspace w, double bendingEnergyMj, double wallEnergyMj, int iterations, int passes, boolean settled) {
+    private Placement(Workspace w, double bendingEnergyMj, double wallEnergyMj, int iterations, boolean settled) {
         depth = w.s.clone();
         level = w.x.clone();
         offset = w.u.clone();
@@ -42,13 +40,11 @@ public final class Placement {
         this.bendingEnergyMj = bendingEnergyMj;
         this.wallEnergyMj = wallEnergyMj;
         this.iterations = iterations;
-        this.passes = passes;
         this.settled = settled;
     }
 
-    static Placement of(
-            Workspace w, double bendingEnergyMj, double wallEnergyMj, int iterations, int passes, boolean settled) {
-        return new Placement(w, bendingEnergyMj, wallEnergyMj, iterations, passes, settled);
+    static Placement of(Workspace w, double bendingEnergyMj, double wallEnergyMj, int iterations, boolean settled) {
+        return new Placement(w, bendingEnergyMj, wallEnergyMj, iterations, settled);
     }
 
     /** Number of nodes. */
@@ -167,11 +163,6 @@ public final class Placement {
     /** Steps taken in all passes. */
     public int iterations() {
         return iterations;
-    }
-
-    /** Passes taken between which levels followed. */
-    public int passes() {
-        return passes;
     }
 
     /** Whether it settled within its bounds; if not, its numbers are those of the last step. */

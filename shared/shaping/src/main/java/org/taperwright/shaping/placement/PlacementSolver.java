@@ -34,7 +34,6 @@ public final class PlacementSolver {
     private final Bending bending;
     private final Wall wall;
     private int iterations;
-    private int passes;
 
     private PlacementSolver(Rod rod, int nodes, int directions) {
         this.rod = rod;
@@ -78,14 +77,13 @@ public final class PlacementSolver {
         surround(support);
         follow(springs);
         iterations = 0;
-        passes = 0;
         boolean settled = settle(Math.max(toleranceMm, NEAR_MM)) && together(springs, toleranceMm);
         if (!settled) {
             settled = inPasses(springs, toleranceMm);
         }
         bending.energy(w.u);
         wall.loads(w.u);
-        return Placement.of(w, bending.bent(), wall.energy(w.u), iterations, passes, settled);
+        return Placement.of(w, bending.bent(), wall.energy(w.u), iterations, settled);
     }
 
     /**
@@ -99,7 +97,6 @@ public final class PlacementSolver {
             follow(springs);
             assemble(w.u);
             double move = step();
-            passes++;
             if (!(Math.max(move, change) < before)) {
                 return false;
             }
@@ -121,7 +118,6 @@ public final class PlacementSolver {
             settle(Math.max(toleranceMm, Math.min(EARLY_MM, change * EARLY_SHARE)));
             change = levels();
             follow(springs);
-            passes++;
         }
         return settle(toleranceMm) && change < LEVEL_MOVED_MM;
     }

@@ -6,7 +6,6 @@ import java.util.stream.Collectors;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
-import org.taperwright.mechanics.quantity.Shown;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.instrument.Drive;
@@ -14,7 +13,6 @@ import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.instrument.MotorFit;
 import org.taperwright.shaping.instrument.MotorFits;
-import org.taperwright.shaping.instrument.Window;
 import org.taperwright.workbench.api.Work;
 
 /**
@@ -47,28 +45,10 @@ record DrivenList(Motor motor, Snapshot library) implements Work<DrivenList.Rows
             if (instrument.drive() == Drive.POWERED) {
                 MotorFit fit = MotorFits.of(motor, instrument);
                 String remarks = fit.reasons().stream().map(Fault::what).collect(Collectors.joining("; "));
-                (fit.drives() ? driven : others).add(List.of(instrument.name(), settings(fit), remarks));
+                (fit.drives() ? driven : others)
+                        .add(List.of(instrument.name(), fit.settings().orElse(""), remarks));
             }
         }
         return new Rows(driven, others);
-    }
-
-    private static String settings(MotorFit fit) {
-        List<String> parts = new ArrayList<>();
-        fit.speedRpm().ifPresent(speed -> parts.add(range(speed, Shown.rpm(speed.least()), Shown.rpm(speed.most()))));
-        fit.torqueNmm()
-                .ifPresent(
-                        torque -> parts.add(range(torque, Shown.torque(torque.least()), Shown.torque(torque.most()))));
-        fit.reciprocation().ifPresent(angles -> {
-            Window cut = angles.cuttingDeg();
-            Window release = angles.releasingDeg();
-            parts.add(range(cut, Shown.degrees(cut.least()), Shown.degrees(cut.most())) + " cutting");
-            parts.add(range(release, Shown.degrees(release.least()), Shown.degrees(release.most())) + " releasing");
-        });
-        return String.join(", ", parts);
-    }
-
-    private static String range(Window window, String least, String most) {
-        return window.least() == window.most() ? least : least + " to " + most;
     }
 }

@@ -32,6 +32,20 @@ public record ShapedQuantity(
         String unit,
         Standing standing,
         Function<ShapedSequence, OptionalDouble> value) {
+    private static final String TORQUE_UNIT = "N·mm";
+
+    private static final double NMM_PER_NCM = 10;
+
+    /** The unit people are shown: torque in N·cm, as motors have it. */
+    public String shownUnit() {
+        return unit.equals(TORQUE_UNIT) ? "N·cm" : unit;
+    }
+
+    /** A number of this quantity in the unit people are shown. */
+    public double shown(double number) {
+        return unit.equals(TORQUE_UNIT) ? number / NMM_PER_NCM : number;
+    }
+
     /** All of a sequence of a number of steps: its steps' first. */
     public static List<ShapedQuantity> of(int steps) {
         List<ShapedQuantity> all = new ArrayList<>();
@@ -48,11 +62,18 @@ public record ShapedQuantity(
                         place,
                         "torqueNmm",
                         "torque",
-                        "N·mm",
+                        TORQUE_UNIT,
                         Standing.INDEX,
                         step -> step.torque().totalNmm()),
                 step(place, "torsionalReserve", "torsional reserve", "", Standing.INDEX, StepOutcome::reserve),
                 step(place, "lifeSpent", "life spent", "", Standing.INDEX, StepOutcome::damage),
+                step(
+                        place,
+                        "lifeLevelMm",
+                        "level of most life spent",
+                        "mm",
+                        Standing.INDEX,
+                        step -> step.damage() > 0 ? step.damageLevelMm() : Double.NaN),
                 step(place, "roomFilled", "flute room filled", "", Standing.ESTIMATE, StepOutcome::roomFilled),
                 step(place, "removedMm3", "dentine removed", "mm³", Standing.COMPUTED, StepOutcome::wholeRemovedMm3),
                 step(place, "greatestStrain", "strain", "", Standing.COMPUTED, StepOutcome::greatestStrain),
@@ -69,7 +90,13 @@ public record ShapedQuantity(
                     "transported " + mm + " mm from the end",
                     "mm",
                     Standing.INDEX,
-                    canal -> transported(canal, from)));
+                    canal -> at(canal, from).map(Transportation::transportedMm).orElse(Double.NaN)));
+            all.add(whole(
+                    "centringRatio." + mm,
+                    "centring ratio " + mm + " mm from the end",
+                    "",
+                    Standing.INDEX,
+                    canal -> at(canal, from).flatMap(Transportation::centring).orElse(Double.NaN)));
         }
         all.add(whole("touchedShare", "share of wall worn", "", Standing.ESTIMATE, CanalOutcome::touchedShare));
         all.add(whole(
@@ -82,12 +109,10 @@ public record ShapedQuantity(
         return all;
     }
 
-    private static double transported(CanalOutcome canal, double fromEndMm) {
+    private static Optional<Transportation> at(CanalOutcome canal, double fromEndMm) {
         return canal.transportation().stream()
                 .filter(moved -> moved.fromEndMm() == fromEndMm)
-                .mapToDouble(Transportation::transportedMm)
-                .findFirst()
-                .orElse(Double.NaN);
+                .findFirst();
     }
 
     private static double sum(Map<Third, Double> volumes) {

@@ -28,8 +28,8 @@ public record CanalOutcome(
     public static final List<Double> FROM_END_MM = List.of(1.0, 2.0, 3.0, 5.0, 7.0);
 
     public CanalOutcome {
-        beforeMm3 = Map.copyOf(beforeMm3);
-        afterMm3 = Map.copyOf(afterMm3);
+        beforeMm3 = Third.ordered(beforeMm3);
+        afterMm3 = Third.ordered(afterMm3);
         transportation = List.copyOf(transportation);
     }
 

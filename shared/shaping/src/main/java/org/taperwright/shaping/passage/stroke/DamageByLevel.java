@@ -6,10 +6,10 @@ import org.taperwright.shaping.placement.Placement;
 
 /**
  * Share of an instrument's life that bending in a curve has spent, by level: each stroke adds its turns over the turns to fracture
- * at the strain there (Miner's sum), on a grid of 0.1 mm. Carried from step to step, and from canal to canal, with the piece.
+ * at the strain there (Miner's sum), on a grid of 0.1 mm.
  * Standing: index.
  */
-public final class DamageByLevel {
+final class DamageByLevel {
     private static final double GRID_MM = 0.1;
 
     private final double[] spent;
@@ -19,13 +19,8 @@ public final class DamageByLevel {
     }
 
     /** Of an instrument not yet used. */
-    public static DamageByLevel none(double lengthMm) {
+    static DamageByLevel none(double lengthMm) {
         return new DamageByLevel(new double[(int) Math.round(lengthMm / GRID_MM) + 1]);
-    }
-
-    /** The same, to be carried on by itself. */
-    public DamageByLevel copy() {
-        return new DamageByLevel(spent.clone());
     }
 
     /** Adds turns in a placement. */
@@ -47,7 +42,7 @@ public final class DamageByLevel {
     }
 
     /** Level at which most is spent, mm. */
-    public double worstLevelMm() {
+    double worstLevelMm() {
         int worst = 0;
         for (int g = 1; g < spent.length; g++) {
             worst = spent[g] > spent[worst] ? g : worst;
@@ -56,7 +51,7 @@ public final class DamageByLevel {
     }
 
     /** Share spent there; 1 is fracture. */
-    public double greatest() {
+    double greatest() {
         return Arrays.stream(spent).max().orElse(0);
     }
 }

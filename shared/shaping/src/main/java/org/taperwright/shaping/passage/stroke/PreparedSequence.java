@@ -1,12 +1,15 @@
 package org.taperwright.shaping.passage.stroke;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.DesignChecks;
+import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.properties.BladeSections;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.canal.Canal;
@@ -34,11 +37,15 @@ public record PreparedSequence(
         faults = List.copyOf(faults);
     }
 
+    /** What an instrument is made ready from: the same serves every step that uses it so. */
+    private record Made(Design design, Motion motion) {}
+
     /** Makes the instruments of a sequence ready. */
     public static PreparedSequence of(ArrangedSequence arranged) {
         List<Optional<Alloy>> alloys = new ArrayList<>();
         List<Optional<WorkingInstrument>> instruments = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
+        Map<Made, WorkingInstrument> made = new HashMap<>();
         for (int i = 0; i < arranged.instruments().size(); i++) {
             Optional<Working> working = arranged.working(i);
             if (working.isEmpty()) {
@@ -51,8 +58,9 @@ public record PreparedSequence(
             faults.addAll(found);
             Optional<Alloy> alloy = found.isEmpty() ? arranged.alloys().find(design.alloy()) : Optional.empty();
             alloys.add(alloy);
-            instruments.add(alloy.map(
-                    of -> WorkingInstruments.of(design, of, working.get().step().motion())));
+            instruments.add(alloy.map(of -> made.computeIfAbsent(
+                    new Made(design, working.get().step().motion()),
+                    each -> WorkingInstruments.of(each.design(), of, each.motion()))));
         }
         return new PreparedSequence(arranged, alloys, instruments, faults);
     }

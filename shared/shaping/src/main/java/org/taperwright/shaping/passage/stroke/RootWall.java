@@ -10,6 +10,18 @@ public final class RootWall {
     private static final int POINTS = 360;
     /** The outline is a polygon: its sides lie within the ellipse by a share that half a step's cosine bounds. */
     private static final double INSCRIBED = Math.cos(Math.PI / POINTS);
+    /** Every so many points are looked at first. */
+    private static final int FEW = 10;
+
+    private static final double[] COS = new double[POINTS];
+    private static final double[] SIN = new double[POINTS];
+
+    static {
+        for (int i = 0; i < POINTS; i++) {
+            COS[i] = Math.cos(2 * Math.PI * i / POINTS);
+            SIN[i] = Math.sin(2 * Math.PI * i / POINTS);
+        }
+    }
 
     private final List<RootOutline> outlines;
     private final double centreFirstMm;
@@ -34,27 +46,9 @@ public final class RootWall {
         return new RootWall(outlines, centreFirstMm, centreSecondMm);
     }
 
-    /** Least distance between the section at a station and the root there. */
+    /** Least distance between the section at a station and the root there; negative where the section breaks through it. */
     public LeastDentine least(Lumen lumen, int station) {
-        double[][] root = points(lumen.depthMm(station));
-        double least = Double.MAX_VALUE;
-        int at = 0;
-        for (int k = 0; k < lumen.directions().count(); k++) {
-            double r = lumen.radiusMm(station, k);
-            double x = r * lumen.directions().cos(k);
-            double y = r * lumen.directions().sin(k);
-            for (int i = 0; i < POINTS; i++) {
-                double square = square(x, y, root[i], root[(i + 1) % POINTS]);
-                if (square < least) {
-                    least = square;
-                    at = k;
-                }
-            }
-        }
-        return new LeastDentine(
-                Math.sqrt(least),
-                lumen.depthMm(station),
-                Math.toDegrees(lumen.directions().angle(at)));
+        return least(lumen, station, Double.MAX_VALUE);
     }
 
     /** The least of all stations. */
@@ -67,7 +61,7 @@ public final class RootWall {
         LeastDentine least = least(lumen, from);
         for (int j = from + 1; j <= to; j++) {
             if (atLeastMm(lumen, j) < least.thicknessMm()) {
-                LeastDentine here = least(lumen, j);
+                LeastDentine here = least(lumen, j, least.thicknessMm());
                 least = here.thicknessMm() < least.thicknessMm() ? here : least;
             }
         }
@@ -84,20 +78,97 @@ public final class RootWall {
         return half * INSCRIBED - Math.hypot(centreFirstMm, centreSecondMm) - greatest;
     }
 
-    private double[][] points(double depthMm) {
-        RootOutline outline = at(depthMm);
-        double azimuth = Math.toRadians(outline.azimuthDeg());
-        double cos = Math.cos(azimuth);
-        double sin = Math.sin(azimuth);
-        double[][] points = new double[POINTS][];
-        for (int i = 0; i < POINTS; i++) {
-            double along = outline.wideMm() / 2 * Math.cos(2 * Math.PI * i / POINTS);
-            double across = outline.narrowMm() / 2 * Math.sin(2 * Math.PI * i / POINTS);
-            points[i] = new double[] {
-                centreFirstMm + along * cos - across * sin, centreSecondMm + along * sin + across * cos
-            };
+    /** Likewise; where it is not below a bound, it may come out as anything that is not. */
+    private LeastDentine least(Lumen lumen, int station, double boundMm) {
+        double depth = lumen.depthMm(station);
+        Outline root = new Outline(depth);
+        double least = boundMm;
+        int at = 0;
+        for (int k = 0; k < lumen.directions().count(); k++) {
+            double r = lumen.radiusMm(station, k);
+            double x = r * lumen.directions().cos(k);
+            double y = r * lumen.directions().sin(k);
+            if (!root.holds(x, y)) {
+                double beyond = -root.nearest(x, y, Double.MAX_VALUE);
+                if (beyond < least) {
+                    least = beyond;
+                    at = k;
+                }
+                continue;
+            }
+            double distance = root.nearest(x, y, least);
+            if (distance < least) {
+                least = distance;
+                at = k;
+            }
         }
-        return points;
+        return new LeastDentine(least, depth, Math.toDegrees(lumen.directions().angle(at)));
+    }
+
+    /** The root at a depth as an ellipse and as a polygon in it. */
+    private final class Outline {
+        private final RootOutline ellipse;
+        private final double cos;
+        private final double sin;
+        private final double[] x = new double[POINTS + 1];
+        private final double[] y = new double[POINTS + 1];
+        private final double apart;
+
+        Outline(double depthMm) {
+            ellipse = at(depthMm);
+            double azimuth = Math.toRadians(ellipse.azimuthDeg());
+            cos = Math.cos(azimuth);
+            sin = Math.sin(azimuth);
+            double longest = 0;
+            for (int i = 0; i <= POINTS; i++) {
+                double along = ellipse.wideMm() / 2 * COS[i % POINTS];
+                double across = ellipse.narrowMm() / 2 * SIN[i % POINTS];
+                x[i] = centreFirstMm + along * cos - across * sin;
+                y[i] = centreSecondMm + along * sin + across * cos;
+                if (i > 0) {
+                    double dx = x[i] - x[i - 1];
+                    double dy = y[i] - y[i - 1];
+                    longest = Math.max(longest, dx * dx + dy * dy);
+                }
+            }
+            apart = Math.sqrt(longest) * FEW;
+        }
+
+        /** Whether a place is within the root. */
+        boolean holds(double px, double py) {
+            double dx = px - centreFirstMm;
+            double dy = py - centreSecondMm;
+            double along = (dx * cos + dy * sin) / ellipse.wideMm();
+            double across = (dy * cos - dx * sin) / ellipse.narrowMm();
+            return along * along + across * across <= 0.25;
+        }
+
+        /** Distance of the nearest point if that is less than a bound, or anything that is not. */
+        double nearest(double px, double py, double boundMm) {
+            double least = boundMm;
+            for (int i = 0; i < POINTS; i += FEW) {
+                double dx = px - x[i];
+                double dy = py - y[i];
+                // what stands around this point is no nearer than half of the way to the next looked at
+                double could = least + apart / 2;
+                if (could > 0 && dx * dx + dy * dy < could * could) {
+                    for (int j = i - FEW / 2; j < i + FEW / 2; j++) {
+                        least = Math.min(least, side(px, py, j < 0 ? j + POINTS : j));
+                    }
+                }
+            }
+            return least;
+        }
+
+        private double side(double px, double py, int i) {
+            double dx = x[i + 1] - x[i];
+            double dy = y[i + 1] - y[i];
+            double share = ((px - x[i]) * dx + (py - y[i]) * dy) / (dx * dx + dy * dy);
+            double held = Math.max(0, Math.min(1, share));
+            double away = px - x[i] - held * dx;
+            double aside = py - y[i] - held * dy;
+            return Math.sqrt(away * away + aside * aside);
+        }
     }
 
     private RootOutline at(double depthMm) {
@@ -116,16 +187,5 @@ public final class RootWall {
             above = below;
         }
         return above;
-    }
-
-    /** Square of the distance of a point from a side. */
-    private static double square(double x, double y, double[] from, double[] to) {
-        double dx = to[0] - from[0];
-        double dy = to[1] - from[1];
-        double share = ((x - from[0]) * dx + (y - from[1]) * dy) / (dx * dx + dy * dy);
-        double held = Math.max(0, Math.min(1, share));
-        double offX = x - from[0] - held * dx;
-        double offY = y - from[1] - held * dy;
-        return offX * offX + offY * offY;
     }
 }

@@ -145,7 +145,6 @@ public final class SequenceShaping {
                 plan.depthsMm(bind, target, step.strokes()),
                 movement,
                 constants,
-                DamageByLevel.none(instrument.rod().lengthMm()),
                 mesh.spacingMm(),
                 progress);
         steps.put(index, outcome);

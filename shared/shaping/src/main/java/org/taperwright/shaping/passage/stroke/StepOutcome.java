@@ -42,7 +42,7 @@ public record StepOutcome(
         WallAfter wall,
         boolean settled) {
     public StepOutcome {
-        removedMm3 = Map.copyOf(removedMm3);
+        removedMm3 = Third.ordered(removedMm3);
     }
 
     /** Volume removed, mm³. */

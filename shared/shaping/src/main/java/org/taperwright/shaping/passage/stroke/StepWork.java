@@ -39,7 +39,6 @@ public final class StepWork {
      * Works a canal.
      *
      * @param depthsMm depth of the tip in each stroke, at least one, mm from the orifice
-     * @param damage what the instrument has spent before; this step's is added
      */
     public static StepOutcome run(
             CanalInWork canal,
@@ -47,14 +46,13 @@ public final class StepWork {
             List<Double> depthsMm,
             Movement movement,
             ShapingConstants constants,
-            DamageByLevel damage,
             double nodeSpacingMm,
             Progress progress) {
         double deepest =
                 depthsMm.stream().mapToDouble(Double::doubleValue).max().orElse(0);
         double bind = Entry.bindDepthMm(instrument.rod(), canal.now(), canal.support(), deepest);
         StepWork work = new StepWork(canal, instrument, nodeSpacingMm);
-        DamageByLevel own = DamageByLevel.none(instrument.rod().lengthMm());
+        DamageByLevel damage = DamageByLevel.none(instrument.rod().lengthMm());
         double engaged = 0;
         Placement last = null;
         for (int i = 0; i < depthsMm.size(); i++) {
@@ -64,7 +62,6 @@ public final class StepWork {
             Stroke stroke =
                     canal.stroke(work.solver, instrument, Setting.straight(depth), movement, constants, onwards);
             work.note(stroke);
-            own.add(stroke.placement(), movement.bendingTurns(), instrument.cyclesAtStrain());
             damage.add(stroke.placement(), movement.bendingTurns(), instrument.cyclesAtStrain());
             engaged = i == 0 ? stroke.engagedMm() : engaged;
             last = stroke.placement();
@@ -72,7 +69,7 @@ public final class StepWork {
         if (last == null) {
             throw new IllegalArgumentException("a step has at least one stroke");
         }
-        return work.outcome(bind, depthsMm.size(), own, engaged, last);
+        return work.outcome(bind, depthsMm.size(), damage, engaged, last);
     }
 
     private void note(Stroke stroke) {
@@ -91,7 +88,7 @@ public final class StepWork {
         settled &= placement.settled();
     }
 
-    private StepOutcome outcome(double bind, int strokes, DamageByLevel own, double engaged, Placement last) {
+    private StepOutcome outcome(double bind, int strokes, DamageByLevel damage, double engaged, Placement last) {
         double first = 0;
         double second = 0;
         int tip = last.nodes() - 1;
@@ -105,8 +102,8 @@ public final class StepWork {
                 removed,
                 torque,
                 reserve,
-                own.greatest(),
-                own.worstLevelMm(),
+                damage.greatest(),
+                damage.worstLevelMm(),
                 strain,
                 strainLevel,
                 engaged,

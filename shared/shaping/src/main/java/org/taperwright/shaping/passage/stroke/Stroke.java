@@ -16,6 +16,6 @@ import org.taperwright.shaping.placement.Placement;
 public record Stroke(
         Placement placement, Map<Third, Double> removedMm3, StrokeTorque torque, double engagedMm, double roomFilled) {
     public Stroke {
-        removedMm3 = Map.copyOf(removedMm3);
+        removedMm3 = Third.ordered(removedMm3);
     }
 }

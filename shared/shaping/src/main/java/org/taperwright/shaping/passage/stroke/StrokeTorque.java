@@ -52,11 +52,6 @@ public final class StrokeTorque {
         return frictionNmm;
     }
 
-    /** What the edges take to plough along, N mm. */
-    public double ploughingNmm() {
-        return totalNmm() - cuttingNmm - frictionNmm;
-    }
-
     /** Least ratio of the torque borne to the torque that acts, from 0.5 mm on; infinite where none acts. */
     public double reserve() {
         return reserve;
