@@ -1,18 +1,26 @@
 package org.taperwright.command;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.taperwright.command.input.BadInput;
+import org.taperwright.command.input.CanalPoints;
 import org.taperwright.command.input.Shelf;
+import org.taperwright.command.print.CarriedKit;
 import org.taperwright.command.print.PassageJson;
 import org.taperwright.command.print.PassageText;
 import org.taperwright.command.print.PopulationJson;
 import org.taperwright.command.print.PopulationText;
 import org.taperwright.library.exchange.FileFault;
+import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.exchange.ReadThing;
+import org.taperwright.library.exchange.text.WholeFile;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.uncertainty.LatinHypercube;
@@ -27,6 +35,11 @@ import org.taperwright.shaping.finish.Finish;
 import org.taperwright.shaping.finish.NeedleWatch;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.instrument.Motor;
+import org.taperwright.shaping.kit.CarriedLives;
+import org.taperwright.shaping.kit.DiscardRules;
+import org.taperwright.shaping.kit.Kit;
+import org.taperwright.shaping.kit.Piece;
+import org.taperwright.shaping.kit.UseEstimates;
 import org.taperwright.shaping.passage.GeometricPassage;
 import org.taperwright.shaping.passage.GeometricPassages;
 import org.taperwright.shaping.passage.spread.ShapingBands;
@@ -40,6 +53,7 @@ import org.taperwright.shaping.passage.stroke.StrokePlan;
 import org.taperwright.shaping.population.PopulationShaping;
 import org.taperwright.shaping.sequence.ArrangedSequence;
 import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.Sequences;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -67,16 +81,59 @@ final class Shape implements Callable<Integer> {
     @Option(
             names = "--canal",
             paramLabel = "CANAL",
-            description = "The canal: a file, or with --demo or --from a name or identifier. The sequence's own unless "
-                    + "given.")
+            description =
+                    "The canal: a file, or with --demo or --from a name or identifier; a file *.csv has a point of the "
+                            + "canal in each row (x, y, z, diameter or wide and narrow, root wide and root narrow, mm). The "
+                            + "sequence's own unless given.")
     private Optional<String> canal = Optional.empty();
+
+    @Option(
+            names = "--preset",
+            paramLabel = "PRESET",
+            description =
+                    "Takes the average canal of a preset by tooth and canal, such as lower-molar-mb, each step as far "
+                            + "from the end as in its own canal.")
+    private Optional<String> preset = Optional.empty();
+
+    @Option(
+            names = "--orifice-at",
+            paramLabel = "MM",
+            description =
+                    "With a canal of points: how far the orifice lies from the coronal reference point, mm; such that "
+                            + "the working length is that of the sequence's own canal unless given.")
+    private Optional<Double> orificeMm = Optional.empty();
+
+    @Option(
+            names = "--save-canal",
+            paramLabel = "FILE",
+            description = "Writes the canal used as a JSON form, to be kept or imported into a library.")
+    private Optional<Path> saved = Optional.empty();
 
     @Option(
             names = "--bands",
             description =
-                    "Also the band of each number over the constants that are not known, and which of them it hangs "
-                            + "on most; takes some seconds.")
+                    "Also which of the constants that are not known each number hangs on most, and bands by all samples "
+                            + "rather than a few; takes some seconds.")
     private boolean bands;
+
+    @Option(
+            names = "--computed-only",
+            description = "Leaves out estimates and indices, which are not shown without their bands; quick.")
+    private boolean computedOnly;
+
+    @Option(
+            names = "--kit",
+            paramLabel = "KIT",
+            description = "Makes the steps with the pieces of a kit: a file, or with --demo or --from a name or "
+                    + "identifier. Says what of each piece's fatigue life is spent and when it comes to its limit; of "
+                    + "several alike that of which least is spent is taken.")
+    private Optional<String> kit = Optional.empty();
+
+    @Option(
+            names = "--piece",
+            paramLabel = "PIECE",
+            description = "With --kit: takes this piece for the steps of its entry; may be repeated.")
+    private List<String> chosen = List.of();
 
     @Option(
             names = "--population",
@@ -99,9 +156,28 @@ final class Shape implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (bands && computedOnly) {
+            throw BadInput.of("--bands and --computed-only together", "expected one of them");
+        }
+        if (kit.isPresent() && computedOnly) {
+            throw BadInput.of(
+                    "--kit and --computed-only together", "expected one of them: the life of a piece is an index");
+        }
+        if (preset.isPresent() && canal.isPresent()) {
+            throw BadInput.of("--preset and --canal together", "expected one of them");
+        }
+        if (!chosen.isEmpty() && kit.isEmpty()) {
+            throw BadInput.of("--piece without --kit", "expected --kit with a file or a name");
+        }
         Shelf shelf = given.shelf();
         ReadThing read = shelf.one(sequence, ThingKind.SEQUENCE);
-        ArrangedSequence arranged = arranged(read, canal(read, shelf), shelf);
+        Optional<Canal> own = ((Sequence) read.thing())
+                .canal()
+                .flatMap(id -> shelf.thing(id, ThingKind.CANAL))
+                .map(thing -> (Canal) thing.thing());
+        Canal used = canal(read, shelf, own);
+        saved.ifPresent(file -> save(file, used));
+        ArrangedSequence arranged = arranged(read, used, own, shelf);
         if (population.isPresent()) {
             spec.commandLine().getOut().print(population(arranged, preset(population.get())));
             return Main.DONE;
@@ -113,13 +189,36 @@ final class Shape implements Callable<Integer> {
         ShapedSequence shaped = SequenceShaping.run(
                 prepared, work, ShapingConstants.USUAL, StrokePlan.USUAL, Mesh.FINE, needles, Progress.NONE);
         Finish finish = Finish.of(work, finishedTo(work, arranged, shaped), Progress.NONE);
-        Optional<ShapingBands> known =
-                bands ? Optional.of(ShapingBands.of(prepared, shaped, Progress.NONE)) : Optional.empty();
+        int samples = bands ? LatinHypercube.SAMPLES : ShapingBands.FEW;
+        Optional<ShapingBands> known = computedOnly
+                ? Optional.empty()
+                : Optional.of(ShapingBands.of(prepared, shaped, samples, Progress.NONE));
+        Optional<CarriedKit> carried = kit.flatMap(words ->
+                known.map(found -> carried((Kit) shelf.one(words, ThingKind.KIT).thing(), arranged, found, shelf)));
         String text = given.json()
-                ? PassageJson.of(arranged, passage, shaped, needles.reaches(), finish, known)
-                : PassageText.of(arranged, passage, shaped, needles.reaches(), finish, known);
+                ? PassageJson.of(arranged, passage, shaped, needles.reaches(), finish, known, carried)
+                : PassageText.of(arranged, passage, shaped, needles.reaches(), finish, known, carried);
         spec.commandLine().getOut().print(text);
         return Main.DONE;
+    }
+
+    private CarriedKit carried(Kit pieces, ArrangedSequence arranged, ShapingBands bands, Shelf shelf) {
+        Map<ThingId, Instrument> catalogue = new HashMap<>();
+        shelf.all(ThingKind.INSTRUMENT).forEach(thing -> catalogue.put(thing.id(), (Instrument) thing.thing()));
+        Map<ThingId, String> taken = new HashMap<>();
+        for (String id : chosen) {
+            Piece piece = pieces.piece(id)
+                    .filter(each -> each.discarded().isEmpty())
+                    .orElseThrow(() -> BadInput.of(
+                            "the kit has no piece in use \"" + id + "\"",
+                            "expected one of "
+                                    + pieces.inUse().stream().map(Piece::id).collect(Collectors.joining(", "))));
+            taken.put(piece.instrument(), id);
+        }
+        return new CarriedKit(
+                pieces.name(),
+                CarriedLives.of(
+                        pieces, arranged, catalogue, taken, UseEstimates.byStep(bands), DiscardRules.USUAL_LIFE_SHARE));
     }
 
     /** Depth of the last step that was made; where none was, that at which instrumentation is to end. */
@@ -157,7 +256,13 @@ final class Shape implements Callable<Integer> {
     }
 
     /** The canal asked for or the sequence's own, refused where it is impossible. */
-    private Canal canal(ReadThing read, Shelf shelf) {
+    private Canal canal(ReadThing read, Shelf shelf, Optional<Canal> own) {
+        if (preset.isPresent()) {
+            return PresetDraw.average(preset(preset.get()));
+        }
+        if (canal.filter(CanalPoints::names).isPresent()) {
+            return CanalPoints.read(Path.of(canal.get()), orificeMm, own);
+        }
         ReadThing found;
         if (canal.isPresent()) {
             found = shelf.one(canal.get(), ThingKind.CANAL);
@@ -179,8 +284,25 @@ final class Shape implements Callable<Integer> {
         return there;
     }
 
-    private static ArrangedSequence arranged(ReadThing read, Canal canal, Shelf shelf) {
-        Sequence sequence = (Sequence) read.thing();
+    private static void save(Path file, Canal canal) {
+        try {
+            String stem = file.getFileName().toString().replaceAll("[^A-Za-z0-9.-]+", "-");
+            String id = stem.replaceAll("(\\.json)?$", "").replaceAll("^[^A-Za-z0-9]+", "");
+            String form = JsonForms.write(new ThingId(id.isEmpty() ? "canal" : id), canal);
+            WholeFile.write(file, out -> out.write(form));
+        } catch (IOException unwritable) {
+            throw BadInput.of(
+                    file + ": cannot be written (" + unwritable.getMessage() + ")", "expected a place for a file");
+        }
+    }
+
+    private ArrangedSequence arranged(ReadThing read, Canal canal, Optional<Canal> own, Shelf shelf) {
+        Sequence given = (Sequence) read.thing();
+        double further = preset.isPresent()
+                ? own.map(tried -> canal.workingLengthMm() - tried.workingLengthMm())
+                        .orElse(0.0)
+                : 0;
+        Sequence sequence = Sequences.deeper(given, further);
         List<FileFault> faults = new ArrayList<>();
         List<Optional<Instrument>> instruments = new ArrayList<>();
         for (int i = 0; i < sequence.steps().size(); i++) {

@@ -148,8 +148,9 @@ class ShapeTest {
 
     @Test
     void theShapedCanalIsTriedWithNeedlesAndCones() {
-        JsonNode finish =
-                Ran.with("shape", "--demo", "--computed-only", "--json", "rotary-moderate").json().get("finish");
+        JsonNode finish = Ran.with("shape", "--demo", "--computed-only", "--json", "rotary-moderate")
+                .json()
+                .get("finish");
         assertThat(finish.at("/computed/volumeAfterMm3").asDouble())
                 .isGreaterThan(finish.at("/computed/volumeBeforeMm3").asDouble());
         assertThat(finish.get("needles")).hasSize(9);
@@ -181,7 +182,8 @@ class ShapeTest {
 
     @Test
     void anotherCanalGivesAnotherOutcome() {
-        JsonNode own = Ran.with("shape", "--demo", "--computed-only", "--json", "rotary-moderate").json();
+        JsonNode own = Ran.with("shape", "--demo", "--computed-only", "--json", "rotary-moderate")
+                .json();
         JsonNode other = Ran.with("shape", "--demo", "--computed-only", "--json", "rotary-moderate", "--canal", "oval")
                 .json();
         assertThat(other.get("canal").asText()).isEqualTo("Oval");
@@ -193,7 +195,13 @@ class ShapeTest {
     @Test
     void aConeInATubeRemovesTheFrustumBeyondIt() throws IOException {
         JsonNode step = Ran.with(
-                        "shape", "--demo", "--computed-only", "--json", file("s.json", SEQUENCE), "--canal", file("c.json", CANAL))
+                        "shape",
+                        "--demo",
+                        "--computed-only",
+                        "--json",
+                        file("s.json", SEQUENCE),
+                        "--canal",
+                        file("c.json", CANAL))
                 .json()
                 .at("/steps/0");
         double frustum = Math.PI * 11 * (0.89 * 0.89 + 0.89 * 0.45 + 0.45 * 0.45) / 12;
@@ -247,7 +255,8 @@ class ShapeTest {
 
     @Test
     void theTextSaysWhatTheStepsBetweenDo() {
-        String text = Ran.with("shape", "--demo", "--computed-only", "rotary-moderate").out();
+        String text = Ran.with("shape", "--demo", "--computed-only", "rotary-moderate")
+                .out();
         assertThat(text)
                 .contains("Irrigation: how deep each needle reaches", "steel stopped by")
                 .containsPattern("7  patency +10/.02 +20.5  yes")
@@ -268,7 +277,12 @@ class ShapeTest {
     @Test
     void anInstrumentThatCannotEnterIsSaidToWithLevelAndReason() throws IOException {
         Ran ran = Ran.with(
-                "shape", "--demo", "--computed-only", file("s.json", SEQUENCE), "--canal", file("c.json", CANAL.replace("0.45", "0.1")));
+                "shape",
+                "--demo",
+                "--computed-only",
+                file("s.json", SEQUENCE),
+                "--canal",
+                file("c.json", CANAL.replace("0.45", "0.1")));
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("steps[0].depthMm: at ", "from its tip", "does not cut");
     }
@@ -279,6 +293,73 @@ class ShapeTest {
             sum += third.asDouble();
         }
         return sum;
+    }
+
+    /** Points of an arc of 5 mm radius and 45 degrees between straight parts, by hand: sines and cosines. */
+    private String points() throws IOException {
+        StringBuilder rows = new StringBuilder("x,y,diameter\n");
+        for (int i = 0; i <= 30; i++) {
+            double s = 0.4 * i;
+            double angle = Math.max(0, Math.min(Math.PI / 4, (s - 6) / 5));
+            double after = Math.max(0, s - 6 - 5 * Math.PI / 4);
+            double x = Math.min(s, 6) + 5 * Math.sin(angle) + after * Math.cos(angle);
+            double y = 5 * (1 - Math.cos(angle)) + after * Math.sin(angle);
+            rows.append(x)
+                    .append(',')
+                    .append(y)
+                    .append(',')
+                    .append(0.8 - 0.05 * s)
+                    .append('\n');
+        }
+        return file("traced.csv", rows.toString());
+    }
+
+    @Test
+    void aCanalOfPointsIsSmoothedTakenAndKept() throws IOException {
+        String kept = folder.resolve("kept.json").toString();
+        JsonNode own = Ran.with(
+                        "shape",
+                        "--demo",
+                        "--json",
+                        "--computed-only",
+                        "rotary-moderate",
+                        "--canal",
+                        points(),
+                        "--save-canal",
+                        kept)
+                .json();
+        assertThat(own.get("canal").asText()).isEqualTo("traced");
+        String form = Files.readString(Path.of(kept));
+        assertThat(form).contains("\"form\": \"taperwright/canal\"", "31 points of a table", "\"workingLengthMm\": 20");
+        assertThat(form).containsPattern("\"angleDeg\": (44\\.99|45\\.0)");
+        JsonNode again = Ran.with("shape", "--demo", "--json", "--computed-only", "rotary-moderate", "--canal", kept)
+                .json();
+        assertThat(again.get("strokeByStroke")).isEqualTo(own.get("strokeByStroke"));
+    }
+
+    @Test
+    void aSpoiltTableIsNamedByLineAndColumn() throws IOException {
+        String spoilt = file("spoilt.csv", Files.readString(Path.of(points())).replace("\n0.4,", "\nsome,"));
+        Ran ran = Ran.with("shape", "--demo", "rotary-moderate", "--canal", spoilt);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).startsWith(spoilt + ":3:1: x:");
+        Ran absent = Ran.with("shape", "--demo", "rotary-moderate", "--canal", "no-such.csv");
+        assertThat(absent.err()).contains("no-such.csv: does not exist");
+    }
+
+    @Test
+    void thePresetsAverageCanalIsTakenWithItsStepsAsFarFromTheEnd() {
+        Ran ran = Ran.with(
+                "shape", "--demo", "--json", "--computed-only", "--preset", "lower-molar-mb", "rotary-moderate");
+        assertThat(ran.json().get("canal").asText()).isEqualTo("Lower molar, mesiobuccal canal");
+        assertThat(ran.json().at("/steps/0/depthMm").asDouble()).isEqualTo(19.9, within(1e-9));
+        assertThat(ran.json().at("/steps/4/depthMm").asDouble()).isEqualTo(13.4, within(1e-9));
+        assertThat(Ran.with("shape", "--demo", "--preset", "lower-molar-mb", "--canal", "oval", "rotary-moderate")
+                        .err())
+                .contains("--preset and --canal together");
+        String source = Ran.with("shape", "--demo", "--computed-only", "--preset", "lower-molar-mb", "rotary-moderate")
+                .out();
+        assertThat(source).contains("Where the canal's numbers come from: ", "from memory");
     }
 
     @Test

@@ -32,6 +32,7 @@ public final class PassageJson {
         JsonWriter out = json.out();
         out.name("sequence").text(arranged.sequence().name());
         out.name("canal").text(arranged.canal().name());
+        out.name("canalSource").text(arranged.canal().source());
         arranged.motor().ifPresent(motor -> out.name("motor").text(motor.name()));
         out.name("standing").text(Standing.COMPUTED.word());
         json.remarks(passage.remarks());

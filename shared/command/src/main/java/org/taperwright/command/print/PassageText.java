@@ -48,6 +48,9 @@ public final class PassageText {
                 + " mm long from the orifice, which is "
                 + Shown.number(canal.coronalReferenceMm()) + " mm from the reference point; working length "
                 + Shown.number(canal.workingLengthMm()) + " mm");
+        if (!canal.source().isBlank()) {
+            page.line("Where the canal's numbers come from: " + canal.source());
+        }
         page.line("Motor: " + arranged.motor().map(Motor::name).orElse("none"));
         page.remarks(passage.remarks());
         page.part("Steps as set");
