@@ -18,9 +18,9 @@ import org.taperwright.command.print.PassageText;
 import org.taperwright.command.print.PopulationJson;
 import org.taperwright.command.print.PopulationText;
 import org.taperwright.library.exchange.FileFault;
-import org.taperwright.library.exchange.FormFiles;
 import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.exchange.ReadThing;
+import org.taperwright.library.exchange.text.WholeFile;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.uncertainty.LatinHypercube;
@@ -288,7 +288,8 @@ final class Shape implements Callable<Integer> {
         try {
             String stem = file.getFileName().toString().replaceAll("[^A-Za-z0-9.-]+", "-");
             String id = stem.replaceAll("(\\.json)?$", "").replaceAll("^[^A-Za-z0-9]+", "");
-            FormFiles.write(file, JsonForms.write(new ThingId(id.isEmpty() ? "canal" : id), canal));
+            String form = JsonForms.write(new ThingId(id.isEmpty() ? "canal" : id), canal);
+            WholeFile.write(file, out -> out.write(form));
         } catch (IOException unwritable) {
             throw BadInput.of(
                     file + ": cannot be written (" + unwritable.getMessage() + ")", "expected a place for a file");
@@ -330,7 +331,7 @@ final class Shape implements Callable<Integer> {
                 .place(Fault.impossible(
                         where,
                         "refers to \"" + id + "\", which is not at hand",
-                        "expected an identifier of " + kind.one()
+                        "expected an identifier of a " + kind.word()
                                 + " in the same file, in a file of --from, or with --demo in the demo library"));
     }
 }

@@ -64,7 +64,7 @@ abstract class SearchContract {
         assertThat(store.find(Search.all().withText("étude"))).containsExactly(PLAIN);
         assertThat(store.find(Search.all().withText("tern light"))).containsExactly(Examples.MOTOR_ID);
         assertThat(store.find(Search.all().withText("common ranges"))).containsExactly(Examples.CANAL_ID);
-        assertThat(store.find(Search.all().withText("two steps invented"))).containsExactly(Examples.SEQUENCE_ID);
+        assertThat(store.find(Search.all().withText("every kind invented"))).containsExactly(Examples.SEQUENCE_ID);
         assertThat(store.find(Search.all().withText("by itself"))).containsExactly(Examples.COMPARISON_ID);
     }
 

@@ -8,6 +8,8 @@ import org.taperwright.shaping.canal.RootOutline;
 /** The root's surface by depth: ellipses, linear between the levels given, about an axis that may stand off the canal's. */
 public final class RootWall {
     private static final int POINTS = 360;
+    /** The outline is a polygon: its sides lie within the ellipse by a share that half a step's cosine bounds. */
+    private static final double INSCRIBED = Math.cos(Math.PI / POINTS);
     /** Every so many points are looked at first. */
     private static final int FEW = 10;
 
@@ -54,14 +56,26 @@ public final class RootWall {
         return least(lumen, 0, lumen.stations() - 1);
     }
 
-    /** The least from one station to another. */
+    /** The least from one station to another. Stations at which it cannot be less are passed over. */
     LeastDentine least(Lumen lumen, int from, int to) {
         LeastDentine least = least(lumen, from);
         for (int j = from + 1; j <= to; j++) {
-            LeastDentine here = least(lumen, j, least.thicknessMm());
-            least = here.thicknessMm() < least.thicknessMm() ? here : least;
+            if (atLeastMm(lumen, j) < least.thicknessMm()) {
+                LeastDentine here = least(lumen, j, least.thicknessMm());
+                least = here.thicknessMm() < least.thicknessMm() ? here : least;
+            }
         }
         return least;
+    }
+
+    /** A bound from below: the root's lesser half diameter less its offset and the canal's greatest radius, {@code b/2 - |c| - max r}. */
+    private double atLeastMm(Lumen lumen, int station) {
+        double greatest = 0;
+        for (int k = 0; k < lumen.directions().count(); k++) {
+            greatest = Math.max(greatest, lumen.radiusMm(station, k));
+        }
+        double half = at(lumen.depthMm(station)).narrowMm() / 2;
+        return half * INSCRIBED - Math.hypot(centreFirstMm, centreSecondMm) - greatest;
     }
 
     /** Likewise; where it is not below a bound, it may come out as anything that is not. */
