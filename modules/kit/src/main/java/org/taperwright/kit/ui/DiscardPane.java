@@ -36,7 +36,7 @@ final class DiscardPane extends JPanel {
         list.table().getSelectionModel().addListSelectionListener(event -> wake());
         add(list, BorderLayout.CENTER);
         CautionLine caution = new CautionLine();
-        caution.setBorder(org.taperwright.workbench.ui.Spacing.around(0, 8));
+        caution.setBorder(org.taperwright.workbench.ui.Spacing.around(4, 8));
         add(caution, BorderLayout.SOUTH);
     }
 

@@ -35,7 +35,7 @@ final class PiecesTable extends JTable {
     /** A column: heading and what it says of a piece. */
     private enum Column {
         SIZE("Size", "Size, taper and colour by ISO 3630-1; from the catalogue", 90),
-        PIECE("Piece", "What tells it from the kit's other pieces", 110),
+        PIECE("Piece", "What tells it from the kit's other pieces", 150),
         INSTRUMENT("Instrument", "Its entry in the catalogue", 190),
         LOT("Lot", "Its lot", 80),
         EXPIRY("Expiry", "Last day on which it may be used", 90),
@@ -44,7 +44,7 @@ final class PiecesTable extends JTable {
         STERILISED("Sterilised", "How many times it was sterilised", 76),
         LIFE("Life spent (estimate)", "Estimated share of its fatigue life spent, with its band", 190),
         SEEN("Seen", "Damage seen on it", 110),
-        STATE("Status", "What the discard rules say of it", 140);
+        STATE("Status", "What the discard rules say of it", 160);
 
         private final String title;
         private final String explanation;

@@ -2,6 +2,7 @@ package org.taperwright.workbench.ui;
 
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Rectangle;
 import java.util.function.Supplier;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
@@ -15,7 +16,9 @@ public final class Prose extends JTextArea {
     private final boolean small;
 
     public Prose(String text, Supplier<Color> colour, boolean small) {
-        super(text);
+        super();
+        setCaret(new StillCaret());
+        setText(text);
         this.colour = colour;
         this.small = small;
         setLineWrap(true);
@@ -37,10 +40,6 @@ public final class Prose extends JTextArea {
 
     private void dress() {
         setBorder(null);
-        // a new text, or a new look with a caret of its own, must not scroll what this stands in
-        if (getCaret() instanceof DefaultCaret caret) {
-            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
-        }
         setOpaque(false);
         setFont(small ? Ink.smallFont() : Ink.font());
         setForeground(colour.get());
@@ -63,6 +62,14 @@ public final class Prose extends JTextArea {
         // The height follows from the width, which only now is known: ask to be laid out once more.
         if (reflow && getPreferredSize().height != height) {
             SwingUtilities.invokeLater(this::revalidate);
+        }
+    }
+
+    /** A caret that nobody sees, and for which nothing is scrolled: not for a new text, nor once the first is laid out. */
+    private static final class StillCaret extends DefaultCaret {
+        @Override
+        protected void adjustVisibility(Rectangle place) {
+            // what this stands in stays where a person left it
         }
     }
 }

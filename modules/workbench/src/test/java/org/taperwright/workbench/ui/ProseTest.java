@@ -28,6 +28,26 @@ class ProseTest {
     }
 
     @Test
+    void a_form_that_is_not_laid_out_yet_begins_at_its_top() {
+        Prose prose = Shots.onEventThread(() -> new Prose("first of the form", Ink::text, false));
+        JPanel form = new JPanel(new BorderLayout());
+        form.setPreferredSize(new Dimension(200, 2000));
+        form.setBorder(Spacing.around(Spacing.NEAR));
+        form.add(prose, BorderLayout.NORTH);
+        JScrollPane scroll = Shots.onEventThread(() -> new JScrollPane(form));
+        prose.setBounds(8, 8, 184, 20);
+        Shots.onEventThread(() -> {
+            prose.setText("another");
+            return scroll;
+        });
+        Shots.onEventThread(() -> scroll);
+        Shots.layOut(scroll, 220, 120);
+
+        assertThat(Shots.onEventThread(() -> scroll.getViewport().getViewPosition()))
+                .isEqualTo(new Point(0, 0));
+    }
+
+    @Test
     void it_does_not_after_a_change_of_theme_either() {
         Prose prose = Shots.onEventThread(() -> new Prose("short", Ink::text, false));
         Shots.theme(true);

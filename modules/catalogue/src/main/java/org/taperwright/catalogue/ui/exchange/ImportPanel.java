@@ -23,6 +23,7 @@ import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import org.taperwright.library.exchange.FileFault;
 import org.taperwright.library.exchange.transfer.ImportPlan;
+import org.taperwright.library.exchange.transfer.PlannedThing;
 import org.taperwright.library.exchange.transfer.Resolution;
 import org.taperwright.library.exchange.transfer.Standing;
 import org.taperwright.mechanics.work.Fault;
@@ -213,7 +214,8 @@ public final class ImportPanel extends JPanel {
 
     private void wake() {
         Optional<ImportPlan> plan = view.flatMap(IncomingView::plan);
-        take.setEnabled(plan.isPresent());
+        take.setEnabled(plan.filter(each -> each.things().values().stream().anyMatch(PlannedThing::comesIn))
+                .isPresent());
         save.setEnabled(plan.filter(each -> each.bad() > 0).isPresent()
                 && view.flatMap(IncomingView::mapping).isPresent());
         boolean open = plan.filter(each -> !each.open().isEmpty()).isPresent();

@@ -10,10 +10,8 @@ import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
-import javax.swing.JTable;
 import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.Snapshot;
@@ -30,19 +28,18 @@ import org.taperwright.workbench.ui.Ink;
 import org.taperwright.workbench.ui.Prose;
 import org.taperwright.workbench.ui.ShrinkingRow;
 import org.taperwright.workbench.ui.Spacing;
-import org.taperwright.workbench.ui.TextRows;
+import org.taperwright.workbench.ui.TextTable;
 
 /** A motor with its ranges, and the powered instruments it can and cannot drive, with the reasons. */
 public final class MotorsPanel extends JPanel {
     private static final String MOTOR = "motor";
     private static final String NOTHING = "nothing";
-    private static final List<String> HEADERS = List.of("Instrument", "Settings both allow", "Remarks");
 
     private final transient Desk desk;
     private final ChoiceField<Entry> motors = new ChoiceField<>("motor.choice", "Motor", List.of(), Entry::name);
     private final MotorForm form;
-    private final TextRows driven = new TextRows(HEADERS);
-    private final TextRows others = new TextRows(HEADERS);
+    private final TextTable driven = table("motor.driven", "Instruments the motor drives");
+    private final TextTable others = table("motor.others", "Instruments the motor cannot drive");
     private final JTabbedPane tabs = new JTabbedPane();
     private final CardLayout cards = new CardLayout();
     private final transient List<Subscription> subscriptions = new ArrayList<>();
@@ -65,8 +62,8 @@ public final class MotorsPanel extends JPanel {
         left.add(header, BorderLayout.NORTH);
         left.add(form, BorderLayout.CENTER);
         tabs.setName("motor.tabs");
-        tabs.addTab("Drives", scroll(new JTable(driven), "motor.driven"));
-        tabs.addTab("Cannot drive", scroll(new JTable(others), "motor.others"));
+        tabs.addTab("Drives", driven.scrolled());
+        tabs.addTab("Cannot drive", others.scrolled());
         JPanel right = new JPanel(new BorderLayout(0, Spacing.TIGHT));
         right.setBorder(Spacing.around(Spacing.NEAR));
         right.add(tabs, BorderLayout.CENTER);
@@ -90,17 +87,9 @@ public final class MotorsPanel extends JPanel {
                 NOTHING);
     }
 
-    private static JScrollPane scroll(JTable table, String name) {
-        table.setName(name);
-        table.setShowGrid(false);
-        table.setFillsViewportHeight(true);
-        int[] widths = {200, 240, 360};
-        for (int i = 0; i < widths.length; i++) {
-            table.getColumnModel().getColumn(i).setPreferredWidth(widths[i]);
-        }
-        JScrollPane scroll = new JScrollPane(table);
-        scroll.setColumnHeaderView(table.getTableHeader());
-        return scroll;
+    private static TextTable table(String name, String what) {
+        return new TextTable(
+                name, what, List.of("Instrument", "Settings both allow", "Remarks"), List.of(190, 300, 310));
     }
 
     private Action creating() {

@@ -20,9 +20,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.taperwright.catalogue.ui.Panels;
 import org.taperwright.catalogue.ui.SampleLibrary;
+import org.taperwright.library.history.Change;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Progress;
+import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.workbench.api.BareDesk;
 import org.taperwright.workbench.ui.MemorySettings;
 import org.taperwright.workbench.ui.Prose;
@@ -116,7 +119,7 @@ class ImportPanelTest {
                 desk,
                 () -> desk.edit(
                         "Line of K-type file 8",
-                        List.of(new org.taperwright.library.history.Change.Put(
+                        List.of(new Change.Put(
                                 SampleLibrary.HAND_8,
                                 SampleLibrary.hand(8).draft().line("Moor").instrument()))));
         look(file);
@@ -127,18 +130,20 @@ class ImportPanelTest {
         press("import.theirs");
         press("import.take");
 
-        assertThat(desk.snapshot().thing(SampleLibrary.HAND_8, org.taperwright.shaping.instrument.Instrument.class))
+        assertThat(desk.snapshot().thing(SampleLibrary.HAND_8, Instrument.class))
                 .contains(SampleLibrary.hand(8));
     }
 
     @Test
     void choices_made_one_right_after_another_all_stand_even_for_an_import_begun_at_once() throws InterruptedException {
         Path file = folder.resolve("bundle.json");
-        List<org.taperwright.mechanics.design.ThingId> both = List.of(SampleLibrary.HAND_8, SampleLibrary.HAND_25);
-        new Outgoing(desk.snapshot(), both, file).run(Progress.NONE);
-        Panels.perform(
-                desk,
-                () -> desk.edit("Another line", both.stream().map(this::onMoor).toList()));
+        List<ThingId> both = List.of(SampleLibrary.HAND_8, SampleLibrary.HAND_25);
+        List<ThingId> all = List.of(SampleLibrary.HAND_8, SampleLibrary.HAND_25, SampleLibrary.ROTARY);
+        new Outgoing(desk.snapshot(), all, file).run(Progress.NONE);
+        Panels.perform(desk, () -> {
+            desk.edit("Another line", both.stream().map(this::onMoor).toList());
+            desk.edit("Take the rotary out", List.of(new Change.Remove(SampleLibrary.ROTARY)));
+        });
         look(file);
         JTable things = (JTable) Panels.find(panel, "import.things");
         Panels.perform(desk, () -> {
@@ -150,15 +155,21 @@ class ImportPanelTest {
         assertThat(both).allSatisfy(id -> assertThat(instrument(id).line()).isEqualTo("Ditch"));
     }
 
-    private org.taperwright.library.history.Change onMoor(org.taperwright.mechanics.design.ThingId id) {
-        return new org.taperwright.library.history.Change.Put(
-                id, instrument(id).draft().line("Moor").instrument());
+    private Change onMoor(ThingId id) {
+        return new Change.Put(id, instrument(id).draft().line("Moor").instrument());
     }
 
-    private org.taperwright.shaping.instrument.Instrument instrument(org.taperwright.mechanics.design.ThingId id) {
-        return desk.snapshot()
-                .thing(id, org.taperwright.shaping.instrument.Instrument.class)
-                .orElseThrow();
+    private Instrument instrument(ThingId id) {
+        return desk.snapshot().thing(id, Instrument.class).orElseThrow();
+    }
+
+    @Test
+    void where_nothing_would_come_in_nothing_can_be_imported() throws InterruptedException {
+        Path file = folder.resolve("same.json");
+        new Outgoing(desk.snapshot(), List.of(SampleLibrary.HAND_8), file).run(Progress.NONE);
+        look(file);
+
+        assertThat(Panels.find(panel, "import.take").isEnabled()).isFalse();
     }
 
     @Test

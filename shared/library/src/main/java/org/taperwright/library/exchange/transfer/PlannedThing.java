@@ -44,7 +44,7 @@ public record PlannedThing(
     }
 
     /** Whether it comes in. */
-    boolean comesIn() {
+    public boolean comesIn() {
         if (standing instanceof Standing.New) {
             return true;
         }
