@@ -44,7 +44,7 @@ final class PiecesTable extends JTable {
         STERILISED("Sterilised", "How many times it was sterilised", 76),
         LIFE("Life spent (estimate)", "Estimated share of its fatigue life spent, with its band", 190),
         SEEN("Seen", "Damage seen on it", 110),
-        STATE("Status", "What the discard rules say of it", 160);
+        STATE("Status", "What the discard rules say of it", 190);
 
         private final String title;
         private final String explanation;

@@ -89,7 +89,7 @@ class LibraryDialogsTest {
         Path library = folder.resolve("library.sqlite");
 
         JTable found = (JTable) find(panel, "refusal.findings");
-        assertThat(String.valueOf(found.getValueAt(0, 1))).contains("Restore a backup");
+        assertThat(String.valueOf(found.getValueAt(0, 1))).containsIgnoringCase("restore a backup");
         press(panel, "refusal.restore");
 
         assertThat(((Prose) find(panel, "refusal.told")).getText())
