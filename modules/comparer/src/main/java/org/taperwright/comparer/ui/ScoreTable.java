@@ -10,6 +10,8 @@ import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
+import javax.swing.table.JTableHeader;
+import javax.swing.table.TableColumnModel;
 import org.jspecify.annotations.Nullable;
 import org.taperwright.mechanics.comparison.Metric;
 import org.taperwright.mechanics.comparison.Metrics;
@@ -23,7 +25,7 @@ import org.taperwright.workbench.ui.Spacing;
 /** What every score is made of: each metric's contribution by design, the sum, and the sum as one ratio with its band. */
 final class ScoreTable extends JTable {
     private static final int NARROW = 36;
-    private static final int WIDE_HEAD = 72;
+    private static final int LEAST_LABEL = 130;
     private static final String NONE = "–";
 
     private final transient List<Metric> counted = new ArrayList<>();
@@ -34,6 +36,7 @@ final class ScoreTable extends JTable {
         getAccessibleContext().setAccessibleName("What each design's score is made of");
         setShowGrid(false);
         setFillsViewportHeight(true);
+        setTableHeader(new NamedHeader(getColumnModel()));
         getTableHeader().setReorderingAllowed(false);
         DefaultTableCellRenderer right = new DefaultTableCellRenderer();
         right.setHorizontalAlignment(SwingConstants.TRAILING);
@@ -51,6 +54,9 @@ final class ScoreTable extends JTable {
     public @Nullable String getToolTipText(MouseEvent event) {
         int row = rowAtPoint(event.getPoint());
         int column = columnAtPoint(event.getPoint()) - 2;
+        if (row >= 0 && column == -2) {
+            return String.valueOf(getValueAt(row, 0));
+        }
         if (row < 0 || row >= counted.size() || column < 0 || column >= scores.size()) {
             return super.getToolTipText(event);
         }
@@ -102,15 +108,15 @@ final class ScoreTable extends JTable {
         getColumnModel().getColumn(0).setCellRenderer(left);
         for (int column = 0; column < getColumnCount(); column++) {
             int width = width(column);
-            getColumnModel().getColumn(column).setMinWidth(width);
+            getColumnModel().getColumn(column).setMinWidth(column == 0 ? Math.min(LEAST_LABEL, width) : width);
             getColumnModel().getColumn(column).setPreferredWidth(width);
         }
     }
 
-    /** Wide enough for everything in a column, and for the beginning of a design's name. */
+    /** Wide enough for everything in a column; a design's name above may be cut, there is a tooltip. */
     private int width(int column) {
         FontMetrics metrics = getFontMetrics(getFont());
-        int width = Math.max(NARROW, Math.min(WIDE_HEAD, metrics.stringWidth(getColumnName(column))));
+        int width = column < 2 ? metrics.stringWidth(getColumnName(column)) : NARROW;
         for (int row = 0; row < getRowCount(); row++) {
             width = Math.max(width, metrics.stringWidth(String.valueOf(getValueAt(row, column))));
         }
@@ -142,5 +148,18 @@ final class ScoreTable extends JTable {
                 .map(value -> (value > 0 ? "+" : "") + Shown.number(value, 2, 2))
                 .findFirst()
                 .orElse(NONE);
+    }
+
+    /** Tells a cut name whole. */
+    private static final class NamedHeader extends JTableHeader {
+        NamedHeader(TableColumnModel columns) {
+            super(columns);
+        }
+
+        @Override
+        public @Nullable String getToolTipText(MouseEvent event) {
+            int column = columnAtPoint(event.getPoint());
+            return column < 0 ? null : getTable().getColumnName(column);
+        }
     }
 }
