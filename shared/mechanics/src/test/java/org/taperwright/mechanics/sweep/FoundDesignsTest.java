@@ -27,6 +27,9 @@ class FoundDesignsTest {
             -7305211479695003402; two thousand points blended with a rhombus took minutes
             -503532653989093725; a rhombus that grows eight fins, of which no helical factors are found
             806172501569318489; two thousand points blended with a double S at every sample of a band
+            965148254923310220; hundreds of notches between two plain sections took more than a second
+            2235869148518898047; lands, a triangle and three dozen points took the longest of three thousand
+            -7603456060161050842; its band asked for eight thousand runs along the rod
             """)
     void givesNumbersOrFaults(long seed, String what) {
         assertThat(what).isNotBlank();

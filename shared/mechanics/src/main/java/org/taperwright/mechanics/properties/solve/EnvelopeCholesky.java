@@ -7,12 +7,14 @@ package org.taperwright.mechanics.properties.solve;
  */
 public final class EnvelopeCholesky {
     private static final int BLOCK = 16;
+    /** Columns taken out of the others together, so that each entry is fetched once for all of them. */
+    private static final int GROUP = 4;
 
     private final int size;
     private final boolean complex;
     private final double[][] re;
     private final double[][] im;
-    private final Pair tail;
+    private final Group tail;
     private final int longest;
 
     /**
@@ -31,8 +33,8 @@ public final class EnvelopeCholesky {
         int greatest = 0;
         for (int k = 0; k < size; k++) {
             reach = Math.max(reach, Math.max(k, last[k]));
-            if (k % 2 == 0 && k + 1 < size) {
-                reach = Math.max(reach, Math.max(k + 1, last[k + 1]));
+            for (int next = k + 1; k % GROUP == 0 && next < Math.min(k + GROUP, size); next++) {
+                reach = Math.max(reach, Math.max(next, last[next]));
             }
             int length = reach - base(k) + 1;
             greatest = Math.max(greatest, length);
@@ -43,7 +45,7 @@ public final class EnvelopeCholesky {
         }
         longest = greatest;
         int imaginary = complex ? longest : 0;
-        tail = new Pair(new double[longest], new double[longest], new double[imaginary], new double[imaginary]);
+        tail = new Group(new double[GROUP][longest], new double[GROUP][imaginary]);
     }
 
     /** A full matrix. */
@@ -68,21 +70,23 @@ public final class EnvelopeCholesky {
     }
 
     /**
-     * Factorises in place, two columns at a time.
+     * Factorises in place, a few columns at a time.
      *
      * @return whether the matrix was positive definite
      */
     public boolean factorise() {
-        for (int k = 0; k < size; k += 2) {
-            if (!finish(k)) {
-                return false;
-            }
-            if (k + 1 < size) {
-                takeOut(k, k + 1);
-                if (!finish(k + 1)) {
+        for (int k = 0; k < size; k += GROUP) {
+            int end = Math.min(k + GROUP, size);
+            for (int column = k; column < end; column++) {
+                for (int before = k; before < column; before++) {
+                    takeOut(before, column);
+                }
+                if (!finish(column)) {
                     return false;
                 }
-                eliminatePair(k);
+            }
+            if (end - k == GROUP) {
+                eliminate(k);
             }
         }
         return true;
@@ -123,49 +127,73 @@ public final class EnvelopeCholesky {
         }
     }
 
-    /** Takes a finished column and the next out of all that come after, block by block. */
-    private void eliminatePair(int k) {
+    /** Takes a group of finished columns out of all that come after, block by block. */
+    private void eliminate(int k) {
         int base = base(k);
         int end = base + re[k].length;
-        Pair pair = new Pair(re[k], re[k + 1], complex ? im[k] : re[k], complex ? im[k + 1] : re[k]);
         for (int first = base; first < end; first += BLOCK) {
             int length = end - first;
-            if (first > base) {
-                pair = tail(k, first - base, length);
-            }
-            for (int j = Math.max(first, k + 2); j < Math.min(first + BLOCK, end); j++) {
-                int at = j - first;
+            Group group =
+                    first == base ? new Group(own(re, k), own(complex ? im : re, k)) : tail(k, first - base, length);
+            for (int j = Math.max(first, k + GROUP); j < Math.min(first + BLOCK, end); j++) {
                 if (complex) {
-                    pair.takeOut(re[j], im[j], at, length);
+                    group.takeOut(re[j], im[j], j - first, length);
                 } else {
-                    Rows.add(-pair.re0[at], pair.re0, -pair.re1[at], pair.re1, re[j], at, length);
+                    group.takeOut(re[j], j - first, length);
                 }
             }
         }
     }
 
-    /** The part of two columns below a later block's first row, from place 0. */
-    private Pair tail(int k, int from, int length) {
-        System.arraycopy(re[k], from, tail.re0, 0, length);
-        System.arraycopy(re[k + 1], from, tail.re1, 0, length);
-        if (complex) {
-            System.arraycopy(im[k], from, tail.im0, 0, length);
-            System.arraycopy(im[k + 1], from, tail.im1, 0, length);
+    private static double[][] own(double[][] columns, int k) {
+        return new double[][] {columns[k], columns[k + 1], columns[k + 2], columns[k + 3]};
+    }
+
+    /** The part of a group below a later block's first row, from place 0. */
+    private Group tail(int k, int from, int length) {
+        for (int c = 0; c < GROUP; c++) {
+            System.arraycopy(re[k + c], from, tail.re[c], 0, length);
+            if (complex) {
+                System.arraycopy(im[k + c], from, tail.im[c], 0, length);
+            }
         }
         return tail;
     }
 
-    private record Pair(double[] re0, double[] re1, double[] im0, double[] im1) {
-        void takeOut(double[] re, double[] im, int at, int length) {
+    private record Group(double[][] re, double[][] im) {
+        void takeOut(double[] to, int at, int length) {
+            double[] a = re[0];
+            double[] b = re[1];
+            double[] c = re[2];
+            double[] d = re[3];
+            double fa = a[at];
+            double fb = b[at];
+            double fc = c[at];
+            double fd = d[at];
+            for (int i = at; i < length; i++) {
+                to[i] -= fa * a[i] + fb * b[i] + (fc * c[i] + fd * d[i]);
+            }
+        }
+
+        void takeOut(double[] toRe, double[] toIm, int at, int length) {
+            takeOutPair(0, toRe, toIm, at, length);
+            takeOutPair(2, toRe, toIm, at, length);
+        }
+
+        private void takeOutPair(int first, double[] toRe, double[] toIm, int at, int length) {
+            double[] re0 = re[first];
+            double[] re1 = re[first + 1];
+            double[] im0 = im[first];
+            double[] im1 = im[first + 1];
             double f0 = re0[at];
             double f1 = re1[at];
             double g0 = im0[at];
             double g1 = im1[at];
             for (int i = at; i < length; i++) {
-                re[i] -= f0 * re0[i] + g0 * im0[i] + (f1 * re1[i] + g1 * im1[i]);
+                toRe[i] -= f0 * re0[i] + g0 * im0[i] + (f1 * re1[i] + g1 * im1[i]);
             }
             for (int i = at; i < length; i++) {
-                im[i] -= f0 * im0[i] - g0 * re0[i] + (f1 * im1[i] - g1 * re1[i]);
+                toIm[i] -= f0 * im0[i] - g0 * re0[i] + (f1 * im1[i] - g1 * re1[i]);
             }
         }
     }
