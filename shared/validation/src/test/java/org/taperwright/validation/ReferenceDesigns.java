@@ -3,6 +3,7 @@ package org.taperwright.validation;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.taperwright.mechanics.alloy.Alloy;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.FluteStation;
@@ -15,11 +16,16 @@ import org.taperwright.mechanics.design.TipKind;
 import org.taperwright.mechanics.quantity.Band;
 import org.taperwright.mechanics.quantity.Reading;
 import org.taperwright.mechanics.section.Hand;
+import org.taperwright.mechanics.section.Point;
 import org.taperwright.mechanics.section.SectionShape;
 
 /** The designs and the alloy that the reference values were computed for. */
 final class ReferenceDesigns {
+    /** Sides of the polygon that stands for a circle: its second moment is less by 3e-5. */
+    private static final int SIDES = 720;
+
     private static final Map<String, SectionShape> SHAPES = Map.of(
+            "circle", polygon(),
             "square", SectionShape.of("square", Map.of()),
             "triangle", SectionShape.of("triangle", Map.of()),
             "convex_triangle", SectionShape.of("triangle", Map.of("sagitta", 0.06)),
@@ -27,6 +33,17 @@ final class ReferenceDesigns {
             "u_flute", SectionShape.of("scalloped", Map.of("flutes", 3.0, "coreDiameter", 0.36, "landAngleDeg", 18.0)));
 
     private ReferenceDesigns() {}
+
+    private static SectionShape polygon() {
+        return new SectionShape(
+                "custom",
+                Map.of(),
+                0,
+                0,
+                IntStream.range(0, SIDES)
+                        .mapToObj(i -> Point.polar(0.5, 2 * Math.PI * i / SIDES))
+                        .toList());
+    }
 
     /** An untwisted working part of 16 mm. */
     static Design untwisted(String section, double tipDiameterMm, double taper) {

@@ -19,15 +19,11 @@ class TrilinearBendingTest {
     private static final String SOURCE = "Independent superelastic bending (reference/bending.json)";
 
     static Stream<JsonNode> sections() {
-        return ReferenceFile.cases("bending.json", "moment_curvature").filter(TrilinearBendingTest::hasFamily);
+        return ReferenceFile.cases("bending.json", "moment_curvature");
     }
 
     static Stream<JsonNode> rods() {
-        return ReferenceFile.cases("bending.json", "niti_elastica").filter(TrilinearBendingTest::hasFamily);
-    }
-
-    private static boolean hasFamily(JsonNode row) {
-        return !row.get("section").asText().equals("circle");
+        return ReferenceFile.cases("bending.json", "niti_elastica");
     }
 
     @ParameterizedTest
@@ -49,7 +45,7 @@ class TrilinearBendingTest {
                     point.get(1).asDouble(),
                     fibres.momentAlong(),
                     1e-4,
-                    "cubics between exact integrals");
+                    "cubics between exact integrals; the circle is a polygon of 720 sides");
         }
     }
 

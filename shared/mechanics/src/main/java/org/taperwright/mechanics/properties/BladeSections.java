@@ -3,6 +3,7 @@ package org.taperwright.mechanics.properties;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.SectionStation;
 import org.taperwright.mechanics.section.Outline;
@@ -15,13 +16,16 @@ import org.taperwright.mechanics.work.Fault;
  * their numbers run smoothly; before the first and after the last station they stay the same.
  */
 public final class BladeSections {
-    /** Of all analyses between stations together, in quarters of a millisecond. */
-    private static final int MOST_EFFORT = 1000;
+    /** Of all analyses between stations together, in halves of a millisecond. */
+    private static final int MOST_EFFORT = 400;
 
     private final Design design;
     private final double[] levels;
     private final Outline[] outlines;
     private final int[] edges;
+    /** Of one analysis between each two stations. */
+    private final int effort;
+
     private final List<SectionProperties> properties = new ArrayList<>();
     /** To the next station; empty where the section stays the same. */
     private final List<Optional<BlendedSection>> blends = new ArrayList<>();
@@ -39,6 +43,10 @@ public final class BladeSections {
             edges[i] = Sections.edges(outlines[i], design.hand()).size();
             properties.add(SectionAnalysis.of(outlines[i]));
         }
+        effort = IntStream.range(0, stations)
+                .filter(this::changesAfter)
+                .map(i -> BlendedSection.effort(outlines[i], outlines[i + 1]))
+                .sum();
         int intervals = parts(BlendedSection.MOST_INTERVALS, MOST_EFFORT);
         for (int i = 0; i < stations; i++) {
             blends.add(
@@ -138,10 +146,6 @@ public final class BladeSections {
      * @param mostEffort in the units of {@link BlendedSection#effort}
      */
     int parts(int most, int mostEffort) {
-        int effort = 0;
-        for (int i = 0; i < outlines.length; i++) {
-            effort += changesAfter(i) ? BlendedSection.effort(outlines[i], outlines[i + 1]) : 0;
-        }
         int parts = most;
         while (parts > 1 && (parts - 1) * effort > mostEffort) {
             parts /= 2;

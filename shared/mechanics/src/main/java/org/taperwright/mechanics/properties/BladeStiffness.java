@@ -18,7 +18,7 @@ import org.taperwright.mechanics.properties.helix.PeakStressFactors;
  */
 public final class BladeStiffness {
     private static final int QUARTERS = 4;
-    private static final int MOST_EFFORT = 500;
+    private static final int MOST_EFFORT = 150;
 
     private final Design design;
     private final BladeSections sections;

@@ -5,6 +5,7 @@ import java.util.TreeMap;
 import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+import org.taperwright.mechanics.properties.contour.Contour;
 import org.taperwright.mechanics.properties.contour.PlainOutline;
 import org.taperwright.mechanics.section.Outline;
 import org.taperwright.mechanics.section.Sections;
@@ -22,6 +23,8 @@ final class BlendedSection {
     private static final int FIRST_INTERVALS = 4;
     private static final int MOST_PIECES_OF_END = 100;
     private static final int MOST_PIECES = 150;
+    /** More are made fewer before a mesh is laid. */
+    private static final int MOST_CORNERS = 60;
     /** Share of a number within which a spline must meet it at the middles before its intervals are small enough. */
     private static final double CLOSE = 1e-3;
 
@@ -54,11 +57,13 @@ final class BlendedSection {
         return CACHE.get(new Ends(first, second, mostIntervals), BlendedSection::new);
     }
 
-    /** About how long one analysis of such a section takes, in quarters of a millisecond. */
+    /** About how long one analysis of a section halfway takes, in halves of a millisecond: its corners decide. */
     static int effort(Outline first, Outline second) {
-        int pieces = Math.min(first.segments().size(), MOST_PIECES_OF_END)
-                + Math.min(second.segments().size(), MOST_PIECES_OF_END);
-        return 20 + 2 * Math.min(pieces, MOST_PIECES);
+        Outline halfway = plain(
+                PlainOutline.ofPieces(first, MOST_PIECES_OF_END),
+                PlainOutline.ofPieces(second, MOST_PIECES_OF_END),
+                0.5);
+        return 16 + Math.min(MOST_CORNERS, PlainOutline.corners(Contour.of(halfway)));
     }
 
     private BlendedSection(Ends ends) {
@@ -87,7 +92,11 @@ final class BlendedSection {
     Outline outline(double share) {
         return share <= 0 || share >= 1
                 ? Sections.blend(ends.first, ends.second, share)
-                : PlainOutline.ofPieces(Sections.blend(plainFirst, plainSecond, share), MOST_PIECES);
+                : plain(plainFirst, plainSecond, share);
+    }
+
+    private static Outline plain(Outline first, Outline second, double share) {
+        return PlainOutline.ofPieces(Sections.blend(first, second, share), MOST_PIECES);
     }
 
     /** Computes the numbers at a share; whether they can be. */

@@ -63,13 +63,13 @@ class BladeSectionsTest {
     /** What keeps a blade of any outlines within a second: fewer of them are worked on between the stations. */
     @Test
     void theMoreCostlyTheOutlinesTheFewerAreWorkedOnBetweenTheStations() {
-        assertThat(sections.parts(16, 1000)).isEqualTo(16);
+        assertThat(sections.parts(16, 400)).isEqualTo(16);
         List<SectionStation> jagged = IntStream.range(0, 5)
                 .mapToObj(i -> new SectionStation(3 * i, jagged(i)))
                 .toList();
         BladeSections costly =
                 BladeSections.of(Designs.with(design).sections(jagged).design());
-        assertThat(costly.parts(16, 1000)).isEqualTo(1);
+        assertThat(costly.parts(16, 400)).isEqualTo(1);
         assertThat(costly.outlineAt(4.4).segments()).hasSizeLessThanOrEqualTo(150);
     }
 

@@ -29,6 +29,7 @@ class FoundDesignsTest {
             806172501569318489; two thousand points blended with a double S at every sample of a band
             965148254923310220; hundreds of notches between two plain sections took more than a second
             2235869148518898047; lands, a triangle and three dozen points took the longest of three thousand
+            -8511368938522201247; seven flutes between a triangle and a double S, whose blend is jagged, took more than a second
             -7603456060161050842; its band asked for eight thousand runs along the rod
             """)
     void givesNumbersOrFaults(long seed, String what) {
