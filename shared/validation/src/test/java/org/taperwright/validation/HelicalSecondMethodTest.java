@@ -66,7 +66,7 @@ class HelicalSecondMethodTest {
             assertThat(error[0]).as("t = 2, sides times %s", size).isLessThan(2e-3);
             assertThat(error[1])
                     .as("t = 4, sides times %s", size)
-                    .isLessThan(4e-3)
+                    .isLessThan(6e-3)
                     .isLessThan(before);
             before = error[1];
             steps.add(String.format(
