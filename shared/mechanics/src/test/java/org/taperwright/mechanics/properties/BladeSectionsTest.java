@@ -69,13 +69,14 @@ class BladeSectionsTest {
                 .toList();
         BladeSections costly =
                 BladeSections.of(Designs.with(design).sections(jagged).design());
-        assertThat(costly.parts(16, 400)).isEqualTo(1);
+        assertThat(costly.parts(16, 400)).isEqualTo(2);
+        assertThat(costly.parts(4, 150)).isEqualTo(1);
         assertThat(costly.outlineAt(4.4).segments()).hasSizeLessThanOrEqualTo(150);
     }
 
     private static SectionShape jagged(int turned) {
-        List<Point> points = IntStream.range(0, 200)
-                .mapToObj(i -> Point.polar(i % 2 == 0 ? 1 : 0.9 - 0.01 * turned, 2 * Math.PI * i / 200))
+        List<Point> points = IntStream.range(0, 80)
+                .mapToObj(i -> Point.polar(i % 2 == 0 ? 1 : 0.9 - 0.01 * turned, 2 * Math.PI * i / 80))
                 .toList();
         return new SectionShape("custom", Map.of(), 0, 0, points);
     }
