@@ -40,6 +40,7 @@ class ShapedRulesTest {
                         ran.tipForceN(),
                         ran.tipOffsetMm(),
                         ran.last(),
+                        ran.wall(),
                         ran.settled()));
         return new ShapedSequence(steps, Optional.empty(), List.of());
     }
