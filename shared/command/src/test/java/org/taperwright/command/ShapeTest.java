@@ -66,6 +66,16 @@ class ShapeTest {
     }
 
     @Test
+    void everyResultSaysWhatItLeavesOutAndHowLargeThatIs() {
+        assertThat(Ran.with("shape", "--demo", "--computed-only", "rotary-moderate")
+                        .out())
+                .contains("What these numbers leave out", "up to 0.03 N·cm", "LIMITS.md");
+        JsonNode json = Ran.with("shape", "--demo", "--computed-only", "--json", "rotary-moderate")
+                .json();
+        assertThat(json.get("leftOut")).hasSizeGreaterThan(4);
+    }
+
+    @Test
     void estimatesAndIndicesAreNotShownWithoutTheirBands() {
         String text = Ran.with("shape", "--demo", "--computed-only", "rotary-moderate")
                 .out();
