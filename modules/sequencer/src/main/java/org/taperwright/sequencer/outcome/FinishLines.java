@@ -44,7 +44,9 @@ public final class FinishLines {
                 Shown.number(reach.gauge().outerMm(), 3, 3),
                 Shown.number(reach.flexibleMm(), 2, 2),
                 Shown.number(Math.max(0, end - reach.flexibleMm()), 2, 2),
-                Shown.number(reach.stiffMm(), 2, 2),
+                Shown.number(reach.stiffMm(), 1, 1) + " ("
+                        + Shown.number(reach.stiffBand().low(), 1, 1) + " to "
+                        + Shown.number(reach.stiffBand().high(), 1, 1) + ")",
                 reach.stop().word());
     }
 

@@ -48,8 +48,8 @@ final class FinishPane extends JPanel {
                 needles.scrolled(),
                 new Prose(
                         "Depths from the orifice. Flexible: to where its circle fits. Steel: at most "
-                                + Shown.number(StiffNeedle.FORCE_N) + " N of push and a strain of "
-                                + Shown.percent(StiffNeedle.STRAIN)
+                                + Shown.number(StiffNeedle.Assumed.USUAL.forceN()) + " N of push and a strain of "
+                                + Shown.percent(StiffNeedle.Assumed.USUAL.strain())
                                 + ", both assumed. Diameters: the widest of ISO 9626, from memory.",
                         Ink::quiet,
                         true)));
