@@ -1,7 +1,5 @@
 package org.taperwright.command;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,7 +8,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.taperwright.command.input.BadInput;
-import org.taperwright.command.input.CanalPoints;
 import org.taperwright.command.input.Shelf;
 import org.taperwright.command.print.CarriedKit;
 import org.taperwright.command.print.PassageJson;
@@ -18,18 +15,13 @@ import org.taperwright.command.print.PassageText;
 import org.taperwright.command.print.PopulationJson;
 import org.taperwright.command.print.PopulationText;
 import org.taperwright.library.exchange.FileFault;
-import org.taperwright.library.exchange.JsonForms;
 import org.taperwright.library.exchange.ReadThing;
-import org.taperwright.library.exchange.text.WholeFile;
 import org.taperwright.library.store.ThingKind;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.uncertainty.LatinHypercube;
-import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.canal.Canal;
-import org.taperwright.shaping.canal.CanalGeometry;
 import org.taperwright.shaping.canal.preset.CanalPreset;
-import org.taperwright.shaping.canal.preset.CanalPresets;
 import org.taperwright.shaping.canal.preset.PresetDraw;
 import org.taperwright.shaping.finish.Finish;
 import org.taperwright.shaping.finish.NeedleWatch;
@@ -53,7 +45,6 @@ import org.taperwright.shaping.passage.stroke.StrokePlan;
 import org.taperwright.shaping.population.PopulationShaping;
 import org.taperwright.shaping.sequence.ArrangedSequence;
 import org.taperwright.shaping.sequence.Sequence;
-import org.taperwright.shaping.sequence.Sequences;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -78,36 +69,8 @@ final class Shape implements Callable<Integer> {
     @Mixin
     private Given given = new Given();
 
-    @Option(
-            names = "--canal",
-            paramLabel = "CANAL",
-            description =
-                    "The canal: a file, or with --demo or --from a name or identifier; a file *.csv has a point of the "
-                            + "canal in each row (x, y, z, diameter or wide and narrow, root wide and root narrow, mm). The "
-                            + "sequence's own unless given.")
-    private Optional<String> canal = Optional.empty();
-
-    @Option(
-            names = "--preset",
-            paramLabel = "PRESET",
-            description =
-                    "Takes the average canal of a preset by tooth and canal, such as lower-molar-mb, each step as far "
-                            + "from the end as in its own canal.")
-    private Optional<String> preset = Optional.empty();
-
-    @Option(
-            names = "--orifice-at",
-            paramLabel = "MM",
-            description =
-                    "With a canal of points: how far the orifice lies from the coronal reference point, mm; such that "
-                            + "the working length is that of the sequence's own canal unless given.")
-    private Optional<Double> orificeMm = Optional.empty();
-
-    @Option(
-            names = "--save-canal",
-            paramLabel = "FILE",
-            description = "Writes the canal used as a JSON form, to be kept or imported into a library.")
-    private Optional<Path> saved = Optional.empty();
+    @Mixin
+    private CanalChoice canal = new CanalChoice();
 
     @Option(
             names = "--bands",
@@ -163,9 +126,6 @@ final class Shape implements Callable<Integer> {
             throw BadInput.of(
                     "--kit and --computed-only together", "expected one of them: the life of a piece is an index");
         }
-        if (preset.isPresent() && canal.isPresent()) {
-            throw BadInput.of("--preset and --canal together", "expected one of them");
-        }
         if (!chosen.isEmpty() && kit.isEmpty()) {
             throw BadInput.of("--piece without --kit", "expected --kit with a file or a name");
         }
@@ -175,11 +135,10 @@ final class Shape implements Callable<Integer> {
                 .canal()
                 .flatMap(id -> shelf.thing(id, ThingKind.CANAL))
                 .map(thing -> (Canal) thing.thing());
-        Canal used = canal(read, shelf, own);
-        saved.ifPresent(file -> save(file, used));
+        Canal used = canal.of(read, shelf, own);
         ArrangedSequence arranged = arranged(read, used, own, shelf);
         if (population.isPresent()) {
-            spec.commandLine().getOut().print(population(arranged, preset(population.get())));
+            spec.commandLine().getOut().print(population(arranged, CanalChoice.preset(population.get())));
             return Main.DONE;
         }
         GeometricPassage passage = GeometricPassages.of(arranged);
@@ -245,64 +204,9 @@ final class Shape implements Callable<Integer> {
                 : PopulationText.of(name, preset, found);
     }
 
-    private static CanalPreset preset(String id) {
-        return CanalPresets.find(id)
-                .orElseThrow(() -> BadInput.of(
-                        "there is no preset \"" + id + "\"",
-                        "expected one of "
-                                + CanalPresets.all().stream()
-                                        .map(CanalPreset::id)
-                                        .collect(Collectors.joining(", "))));
-    }
-
-    /** The canal asked for or the sequence's own, refused where it is impossible. */
-    private Canal canal(ReadThing read, Shelf shelf, Optional<Canal> own) {
-        if (preset.isPresent()) {
-            return PresetDraw.average(preset(preset.get()));
-        }
-        if (canal.filter(CanalPoints::names).isPresent()) {
-            return CanalPoints.read(Path.of(canal.get()), orificeMm, own);
-        }
-        ReadThing found;
-        if (canal.isPresent()) {
-            found = shelf.one(canal.get(), ThingKind.CANAL);
-        } else {
-            ThingId id = ((Sequence) read.thing())
-                    .canal()
-                    .orElseThrow(() -> BadInput.of("no canal is named", "expected --canal with a file or a name"));
-            found = shelf.thing(id, ThingKind.CANAL)
-                    .orElseThrow(() -> BadInput.in(List.of(absent(read, "canal", id, ThingKind.CANAL))));
-        }
-        Canal there = (Canal) found.thing();
-        List<FileFault> faults = CanalGeometry.check(there).stream()
-                .filter(fault -> fault.weight() == Fault.Weight.IMPOSSIBLE)
-                .map(found.origin()::place)
-                .toList();
-        if (!faults.isEmpty()) {
-            throw BadInput.in(faults);
-        }
-        return there;
-    }
-
-    private static void save(Path file, Canal canal) {
-        try {
-            String stem = file.getFileName().toString().replaceAll("[^A-Za-z0-9.-]+", "-");
-            String id = stem.replaceAll("(\\.json)?$", "").replaceAll("^[^A-Za-z0-9]+", "");
-            String form = JsonForms.write(new ThingId(id.isEmpty() ? "canal" : id), canal);
-            WholeFile.write(file, out -> out.write(form));
-        } catch (IOException unwritable) {
-            throw BadInput.of(
-                    file + ": cannot be written (" + unwritable.getMessage() + ")", "expected a place for a file");
-        }
-    }
-
-    private ArrangedSequence arranged(ReadThing read, Canal canal, Optional<Canal> own, Shelf shelf) {
+    private ArrangedSequence arranged(ReadThing read, Canal tried, Optional<Canal> own, Shelf shelf) {
         Sequence given = (Sequence) read.thing();
-        double further = preset.isPresent()
-                ? own.map(tried -> canal.workingLengthMm() - tried.workingLengthMm())
-                        .orElse(0.0)
-                : 0;
-        Sequence sequence = Sequences.deeper(given, further);
+        Sequence sequence = canal.moved(given, tried, own);
         List<FileFault> faults = new ArrayList<>();
         List<Optional<Instrument>> instruments = new ArrayList<>();
         for (int i = 0; i < sequence.steps().size(); i++) {
@@ -311,27 +215,18 @@ final class Shape implements Callable<Integer> {
             Optional<Instrument> found =
                     used.flatMap(id -> shelf.thing(id, ThingKind.INSTRUMENT)).map(thing -> (Instrument) thing.thing());
             if (used.isPresent() && found.isEmpty()) {
-                faults.add(absent(read, where, used.get(), ThingKind.INSTRUMENT));
+                faults.add(CanalChoice.absent(read, where, used.get(), ThingKind.INSTRUMENT));
             }
             instruments.add(found);
         }
         Optional<Motor> motor =
                 sequence.motor().flatMap(id -> shelf.thing(id, ThingKind.MOTOR)).map(thing -> (Motor) thing.thing());
         if (sequence.motor().isPresent() && motor.isEmpty()) {
-            faults.add(absent(read, "motor", sequence.motor().get(), ThingKind.MOTOR));
+            faults.add(CanalChoice.absent(read, "motor", sequence.motor().get(), ThingKind.MOTOR));
         }
         if (!faults.isEmpty()) {
             throw BadInput.in(faults);
         }
-        return new ArrangedSequence(sequence, canal, motor, instruments, shelf.alloys());
-    }
-
-    private static FileFault absent(ReadThing read, String where, ThingId id, ThingKind kind) {
-        return read.origin()
-                .place(Fault.impossible(
-                        where,
-                        "refers to \"" + id + "\", which is not at hand",
-                        "expected an identifier of a " + kind.word()
-                                + " in the same file, in a file of --from, or with --demo in the demo library"));
+        return new ArrangedSequence(sequence, tried, motor, instruments, shelf.alloys());
     }
 }

@@ -9,6 +9,7 @@ import org.taperwright.shaping.finish.Finish;
 import org.taperwright.shaping.finish.NeedleReach;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.shaping.passage.GeometricPassage;
+import org.taperwright.shaping.passage.ShapingLimits;
 import org.taperwright.shaping.passage.StepGeometry;
 import org.taperwright.shaping.passage.Third;
 import org.taperwright.shaping.passage.spread.ShapingBands;
@@ -62,6 +63,9 @@ public final class PassageJson {
         });
         new FinishJson(out, banded).write(finish);
         bands.ifPresent(new BandsJson(out)::write);
+        out.name("leftOut").beginList(false);
+        ShapingLimits.LEFT_OUT.forEach(limit -> out.text(limit.what() + ": " + limit.size()));
+        out.endList();
         return json.finished();
     }
 

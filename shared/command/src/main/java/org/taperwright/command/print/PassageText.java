@@ -17,6 +17,7 @@ import org.taperwright.shaping.finish.NeedleReach;
 import org.taperwright.shaping.instrument.Designation;
 import org.taperwright.shaping.instrument.Motor;
 import org.taperwright.shaping.passage.GeometricPassage;
+import org.taperwright.shaping.passage.ShapingLimits;
 import org.taperwright.shaping.passage.StepGeometry;
 import org.taperwright.shaping.passage.Third;
 import org.taperwright.shaping.passage.spread.ShapingBands;
@@ -64,6 +65,8 @@ public final class PassageText {
         BetweenText.parts(page, arranged, shaped, needles, banded);
         FinishText.parts(page, finish, banded);
         bands.filter(ShapingBands::whole).ifPresent(found -> BandsText.parts(page, found));
+        page.part("What these numbers leave out, and how large it is (the whole list: LIMITS.md of shared/shaping)");
+        ShapingLimits.LEFT_OUT.forEach(limit -> page.line(limit.what() + ": " + limit.size()));
         return page.finished();
     }
 

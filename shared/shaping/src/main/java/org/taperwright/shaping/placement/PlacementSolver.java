@@ -18,7 +18,7 @@ public final class PlacementSolver {
     private static final double LEVEL_MOVED_MM = 1e-3;
 
     private static final double EARLY_MM = 1e-4;
-    /** Nearness from which whole steps are safe to try, and how many are tried. */
+    /** Nearness from which whole steps are tried, and how many are. */
     private static final double NEAR_MM = 1e-3;
 
     private static final int MOST_TOGETHER = 40;
