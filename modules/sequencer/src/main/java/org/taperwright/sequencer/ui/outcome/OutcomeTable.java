@@ -67,6 +67,8 @@ final class OutcomeTable extends JTable {
             setRowSelectionInterval(row, row);
             scrollRectToVisible(getCellRect(row, 0, true)
                     .union(getCellRect(Math.min(row + THIRDS, rows.size() - 1), 0, true)));
+            // where there is no room for all of them, the step's own line comes first
+            scrollRectToVisible(getCellRect(row, 0, true));
         } else if (row < 0) {
             clearSelection();
         }
