@@ -108,18 +108,23 @@ final class Hands {
 
     /**
      * Clicks a component again and again until something is so: without a window manager a click on a window that has just
-     * come up, or still moves, may be lost.
+     * come up, or still moves, may be lost. A button that has the keyboard is pressed by it every other time: the pointer's
+     * events may go to the window below for long.
      */
     void clickUntil(Component component, String what, BooleanSupplier condition) {
+        int lost = 0;
         long end = System.nanoTime() + PATIENCE.toNanos();
         while (!onEventThread(condition::getAsBoolean)) {
             if (System.nanoTime() > end) {
                 Screen.keep("waited-in-vain");
                 throw new AssertionError("clicked in vain for " + what);
             }
-            if (onEventThread(component::isShowing)) {
+            if (lost % 2 == 1 && onEventThread(() -> component instanceof AbstractButton && component.isFocusOwner())) {
+                press(KeyEvent.VK_SPACE);
+            } else if (onEventThread(component::isShowing)) {
                 click(component);
             }
+            lost++;
             long again = System.nanoTime() + BETWEEN_CLICKS.toNanos();
             while (System.nanoTime() < again && !onEventThread(condition::getAsBoolean)) {
                 robot.delay(40);

@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -14,8 +15,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.InstrumentFilter;
-import org.taperwright.mechanics.alloy.Alloy;
-import org.taperwright.mechanics.alloy.Alloys;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.quantity.Shown;
@@ -42,7 +42,7 @@ final class FilterBar extends JPanel {
     private final ChoiceField<List<String>> section =
             choice("section", "Section", List.of(), some -> words(some, "any section", FilterBar::section));
     private final ChoiceField<List<String>> alloy =
-            choice("alloy", "Alloy", List.of(), some -> words(some, "any alloy", FilterBar::alloy));
+            choice("alloy", "Alloy", List.of(), some -> words(some, "any alloy", this::alloy));
     private final ChoiceField<List<Motion>> motion =
             choice("motion", "Motion", List.of(), some -> words(some, "any motion", Motion::word));
     private final JCheckBox stock = new JCheckBox("In stock");
@@ -50,6 +50,7 @@ final class FilterBar extends JPanel {
     private final JButton clear = new JButton("Clear");
     private transient Runnable changed = () -> {};
     private transient List<Entry> motors = List.of();
+    private transient Map<String, String> alloys = Map.of();
     /** The sizes shown, with the text they are shown by: typed ones are whole numbers, kept ones need not be. */
     private transient Optional<Window> size = Optional.empty();
 
@@ -111,10 +112,11 @@ final class FilterBar extends JPanel {
     /** Offers what occurs in the library. */
     void offer(InstrumentChoices choices) {
         motors = choices.motors();
+        alloys = choices.alloys();
         offer(taper, single(choices.tapers()));
         offer(length, single(choices.lengthsMm()));
         offer(section, choices.families().stream().map(List::of).toList());
-        offer(alloy, choices.alloys().stream().map(List::of).toList());
+        offer(alloy, choices.alloys().keySet().stream().map(List::of).toList());
         offer(motor, motors.stream().map(Entry::id).map(Optional::of).toList());
     }
 
@@ -174,8 +176,8 @@ final class FilterBar extends JPanel {
         return Sections.family(family).map(SectionFamily::label).orElse(family);
     }
 
-    private static String alloy(String id) {
-        return Alloys.find(id).map(Alloy::label).orElse(id);
+    private String alloy(String id) {
+        return alloys.getOrDefault(id, KnownAlloys.SHIPPED.label(id));
     }
 
     private String motor(Optional<ThingId> id) {

@@ -1,7 +1,10 @@
 package org.taperwright.catalogue.ui;
 
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.taperwright.library.store.Entry;
 
@@ -10,7 +13,7 @@ import org.taperwright.library.store.Entry;
  *
  * @param types the trade's types
  * @param families identifiers of section families next to the tip
- * @param alloys identifiers of alloys
+ * @param alloys what people call each alloy, by its identifier
  * @param tapers tapers next to the tip, mm/mm
  * @param lengthsMm lengths from tip to handle
  * @param motors the library's motors, by name
@@ -18,13 +21,13 @@ import org.taperwright.library.store.Entry;
 record InstrumentChoices(
         List<String> types,
         List<String> families,
-        List<String> alloys,
+        Map<String, String> alloys,
         List<Double> tapers,
         List<Double> lengthsMm,
         List<Entry> motors) {
     /** Nothing. */
     static final InstrumentChoices NONE =
-            new InstrumentChoices(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+            new InstrumentChoices(List.of(), List.of(), Map.of(), List.of(), List.of(), List.of());
 
     /** The same with other motors. */
     InstrumentChoices withMotors(List<Entry> now) {
@@ -35,13 +38,13 @@ record InstrumentChoices(
     static InstrumentChoices of(Collection<InstrumentRow> rows) {
         TreeSet<String> types = new TreeSet<>(NaturalOrder.OF_NAMES);
         TreeSet<String> families = new TreeSet<>(NaturalOrder.OF_NAMES);
-        TreeSet<String> alloys = new TreeSet<>(NaturalOrder.OF_NAMES);
+        TreeMap<String, String> alloys = new TreeMap<>(NaturalOrder.OF_NAMES);
         TreeSet<Double> tapers = new TreeSet<>();
         TreeSet<Double> lengths = new TreeSet<>();
         for (InstrumentRow row : rows) {
             types.add(row.instrument().type());
             families.add(row.family());
-            alloys.add(row.instrument().design().alloy());
+            alloys.put(row.instrument().design().alloy(), row.alloy());
             tapers.add(row.designation().taper());
             lengths.add(row.instrument().design().lengthMm());
         }
@@ -50,7 +53,7 @@ record InstrumentChoices(
         return new InstrumentChoices(
                 List.copyOf(types),
                 List.copyOf(families),
-                List.copyOf(alloys),
+                Collections.unmodifiableMap(alloys),
                 List.copyOf(tapers),
                 List.copyOf(lengths),
                 List.of());

@@ -11,6 +11,7 @@ import org.taperwright.library.store.Entry;
 import org.taperwright.library.store.InstrumentFilter;
 import org.taperwright.library.store.Snapshot;
 import org.taperwright.library.store.ThingKind;
+import org.taperwright.mechanics.alloy.KnownAlloys;
 import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.workbench.api.Work;
@@ -53,6 +54,9 @@ record InstrumentListing(InstrumentList before, Snapshot snapshot, List<SortKey>
     /** The very list of before when nothing in it has changed. */
     private List<InstrumentRow> rows(Progress progress) {
         List<InstrumentRow> rows = new ArrayList<>(before.rows().size() + 16);
+        KnownAlloys alloys = snapshot.alloys();
+        Map<String, String> labels = new HashMap<>();
+        boolean sameAlloys = alloys.equals(before.snapshot().alloys());
         boolean same = true;
         int seen = 0;
         for (Entry entry : snapshot.entries().values()) {
@@ -62,8 +66,12 @@ record InstrumentListing(InstrumentList before, Snapshot snapshot, List<SortKey>
             }
             if (entry.kind() == ThingKind.INSTRUMENT) {
                 Integer at = before.index().get(entry.id());
-                boolean known = at != null && before.rows().get(at).entry() == entry;
-                rows.add(known ? before.rows().get(at) : InstrumentRow.of(entry));
+                boolean known =
+                        sameAlloys && at != null && before.rows().get(at).entry() == entry;
+                rows.add(
+                        known
+                                ? before.rows().get(at)
+                                : InstrumentRow.of(entry, id -> labels.computeIfAbsent(id, alloys::label)));
                 same &= known;
             }
         }

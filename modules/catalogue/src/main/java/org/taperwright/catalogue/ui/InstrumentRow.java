@@ -1,9 +1,8 @@
 package org.taperwright.catalogue.ui;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.taperwright.library.store.Entry;
-import org.taperwright.mechanics.alloy.Alloy;
-import org.taperwright.mechanics.alloy.Alloys;
 import org.taperwright.mechanics.design.Design;
 import org.taperwright.mechanics.design.SizeColour;
 import org.taperwright.mechanics.design.ThingId;
@@ -34,14 +33,18 @@ record InstrumentRow(
         String alloy,
         String nameKey,
         String searched) {
-    /** The row of an entry that holds an instrument. */
-    static InstrumentRow of(Entry entry) {
+    /**
+     * The row of an entry that holds an instrument.
+     *
+     * @param alloys what people call the alloy with an identifier
+     */
+    static InstrumentRow of(Entry entry, UnaryOperator<String> alloys) {
         Instrument instrument = (Instrument) entry.thing();
         Design design = instrument.design();
         Designation designation = Designation.of(design);
         String family = family(design);
         String section = section(design, family);
-        String alloy = Alloys.find(design.alloy()).map(Alloy::label).orElse(design.alloy());
+        String alloy = alloys.apply(design.alloy());
         String searched = SearchWords.fold(String.join(
                 " ",
                 List.of(
@@ -57,7 +60,8 @@ record InstrumentRow(
                         section,
                         alloy,
                         design.motion().word(),
-                        instrument.supply().low() ? "low" : "")));
+                        instrument.supply().low() ? "low" : "",
+                        instrument.note())));
         return new InstrumentRow(
                 entry, instrument, designation, family, section, alloy, NaturalOrder.key(instrument.name()), searched);
     }

@@ -3,6 +3,7 @@ package org.taperwright.catalogue.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
@@ -43,7 +44,12 @@ class FilterBarTest {
     void they_stay_whole_when_the_library_offers_other_choices() {
         shown(WIDE);
         InstrumentChoices offered = new InstrumentChoices(
-                List.of(), List.of("square"), List.of("stainless-steel"), List.of(0.02), List.of(25.0), List.of());
+                List.of(),
+                List.of("square"),
+                Map.of("stainless-steel", "Stainless steel"),
+                List.of(0.02),
+                List.of(25.0),
+                List.of());
 
         assertThat(Shots.onEventThread(() -> {
                     bar.offer(offered);

@@ -5,8 +5,10 @@ import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +31,8 @@ import org.taperwright.workbench.ui.Spacing;
 /** A custom outline's points: pasted, or read from a CSV file of x and y. */
 final class OutlinePart extends JPanel {
     private static final int ARC_POINTS = 12;
+    /** More than any outline of as many points as can be worked on takes. */
+    private static final long MOST_BYTES = 1_000_000;
 
     private final transient Consumer<List<Point>> entered;
     private final JLabel count = new JLabel();
@@ -110,11 +114,22 @@ final class OutlinePart extends JPanel {
         JFileChooser chooser = new JFileChooser();
         chooser.setFileFilter(new FileNameExtensionFilter("Points as CSV", "csv", "txt"));
         if (chooser.showOpenDialog(this) == JFileChooser.APPROVE_OPTION) {
-            try {
-                take(Files.readString(chooser.getSelectedFile().toPath(), StandardCharsets.UTF_8));
-            } catch (IOException fault) {
-                tell(chooser.getSelectedFile().getName() + " cannot be read: " + fault.getMessage());
+            takeFile(chooser.getSelectedFile().toPath());
+        }
+    }
+
+    /** Takes points from a file, or shows what is wrong with it. */
+    void takeFile(Path file) {
+        try {
+            if (Files.size(file) > MOST_BYTES) {
+                tell(file.getFileName() + " is larger than 1 MB; expected one point a line, at most 10,000 of them.");
+            } else {
+                take(Files.readString(file, StandardCharsets.UTF_8));
             }
+        } catch (CharacterCodingException other) {
+            tell(file.getFileName() + " is no text in UTF-8; expected one point a line.");
+        } catch (IOException fault) {
+            tell(file.getFileName() + " cannot be read: " + fault.getMessage());
         }
     }
 

@@ -16,7 +16,6 @@ import org.taperwright.shaping.passage.stroke.PreparedSequence;
 import org.taperwright.shaping.passage.stroke.SequenceShaping;
 import org.taperwright.shaping.passage.stroke.ShapedSequence;
 import org.taperwright.shaping.passage.stroke.ShapingConstants;
-import org.taperwright.shaping.passage.stroke.StrainRange;
 import org.taperwright.shaping.passage.stroke.StrokePlan;
 import org.taperwright.shaping.sequence.ArrangedSequence;
 import org.taperwright.workbench.api.Work;
@@ -39,8 +38,6 @@ public record ShapingWork(Arrangement arrangement) implements Work<Shaped> {
         Optional<Shaped.Run> run = arranged.map(found -> run(found, progress));
         run.ifPresent(ran -> {
             ran.sequence().faults().forEach(fault -> remarks.add(StepPlaces.inSequence(fault, places)));
-            StrainRange.outside(ran.prepared(), ran.sequence())
-                    .forEach(fault -> remarks.add(StepPlaces.inSequence(fault, places)));
             ShapedRules.check(ran.prepared().arranged(), ran.sequence())
                     .forEach(fault -> onIndices.add(StepPlaces.inSequence(fault, places)));
         });

@@ -17,6 +17,7 @@ import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Recapitulation;
 import org.taperwright.shaping.sequence.Sequence;
 import org.taperwright.shaping.sequence.Sequences;
+import org.taperwright.shaping.sequence.SetAngles;
 import org.taperwright.shaping.sequence.Step;
 
 /**
@@ -93,6 +94,13 @@ final class SequenceEdits {
     static Optional<Edit> torque(Sequence sequence, int step, Optional<Double> torqueNmm) {
         String value = torqueNmm.map(Shown::torque).orElse("not set");
         return work(sequence, step, "torque limit", value, old -> old.withTorque(torqueNmm));
+    }
+
+    /** Sets the angles of reciprocation for a step; absent where they are left to instrument and motor. */
+    static Optional<Edit> angles(Sequence sequence, int step, Optional<SetAngles> angles) {
+        String value = angles.map(set -> Shown.degrees(set.cuttingDeg()) + " and " + Shown.degrees(set.releasingDeg()))
+                .orElse("not set");
+        return work(sequence, step, "angles", value, old -> old.withAngles(angles));
     }
 
     /** Sets the number of strokes of a step. */

@@ -9,6 +9,7 @@ import org.taperwright.mechanics.design.Motion;
 import org.taperwright.shaping.instrument.Drive;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.sequence.InstrumentStep;
+import org.taperwright.shaping.sequence.SetAngles;
 import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.ui.ChoiceField;
 import org.taperwright.workbench.ui.FormPane;
@@ -34,6 +35,9 @@ final class StepForm extends JPanel {
         /** Sets the torque limit, N mm; absent when not set. */
         void torque(Optional<Double> torqueNmm);
 
+        /** Sets the angles of reciprocation; absent when left to instrument and motor. */
+        void angles(Optional<SetAngles> angles);
+
         /** Sets the number of strokes. */
         void strokes(int strokes);
 
@@ -47,6 +51,7 @@ final class StepForm extends JPanel {
 
     private final CardLayout cards = new CardLayout();
     private final BetweenForm between;
+    private transient SetAngles shownAngles = SetAngles.USUAL;
 
     private final QuantityField depth = new QuantityField("step.depth", "Depth", QuantityKind.length(0, 40, 0.5));
     private final ChoiceField<Motion> motion =
@@ -58,6 +63,10 @@ final class StepForm extends JPanel {
             "Torque limit",
             new QuantityKind(
                     "N·cm", 0, 20, 0.1, 1, 2, Map.of("N·mm", 0.1, "Nmm", 0.1, "Ncm", 1.0, "g·cm", 0.00980665)));
+    private final QuantityField cutting =
+            new QuantityField("step.cutting", "Cutting angle", QuantityKind.degrees(0, 3600, 10));
+    private final QuantityField releasing =
+            new QuantityField("step.releasing", "Releasing angle", QuantityKind.degrees(0, 3600, 10));
     private final QuantityField strokes =
             new QuantityField("step.strokes", "Strokes", new QuantityKind("", 0, 99, 1, 0, 0, Map.of()));
 
@@ -69,6 +78,8 @@ final class StepForm extends JPanel {
         motion.onCommit(entries::motion);
         speed.onCommit(value -> entries.speed(value == 0 ? Optional.empty() : Optional.of(value)));
         torque.onCommit(value -> entries.torque(value == 0 ? Optional.empty() : Optional.of(value * NMM_PER_NCM)));
+        cutting.onCommit(value -> entries.angles(angles(value, shownAngles.releasingDeg())));
+        releasing.onCommit(value -> entries.angles(angles(shownAngles.cuttingDeg(), value)));
         strokes.onCommit(value -> entries.strokes((int) Math.round(value)));
         between = new BetweenForm(entries);
         add(between, BETWEEN);
@@ -78,9 +89,20 @@ final class StepForm extends JPanel {
                         .row("Motion", motion, "How the instrument is moved")
                         .row("Speed", speed, "Speed set on the motor; 0 leaves it unset")
                         .row("Torque limit", torque, "Torque limit set on the motor; 0 leaves it unset")
+                        .row(
+                                "Cutting angle",
+                                cutting,
+                                "Turn in which the edges cut; 0 leaves both angles to instrument and motor")
+                        .row("Releasing angle", releasing, "Turn back; 0 leaves both angles to instrument and motor")
                         .row("Strokes", strokes, "Number of strokes"),
                 WORK);
         cards.show(this, WORK);
+    }
+
+    private static Optional<SetAngles> angles(double cuttingDeg, double releasingDeg) {
+        return cuttingDeg == 0 || releasingDeg == 0
+                ? Optional.empty()
+                : Optional.of(new SetAngles(cuttingDeg, releasingDeg));
     }
 
     /** Offers instruments that a patency or recapitulation may use. */
@@ -92,6 +114,7 @@ final class StepForm extends JPanel {
     void show(Optional<Step> step, Optional<Instrument> instrument) {
         boolean powered = instrument.map(used -> used.drive() == Drive.POWERED).orElse(true);
         List.of(depth, motion, strokes).forEach(field -> field.setEnabled(step.isPresent()));
+        List.of(cutting, releasing).forEach(field -> field.setEnabled(false));
         List.of(speed, torque).forEach(field -> field.setEnabled(step.isPresent() && powered));
         step.ifPresent(any -> {
             if (!(any instanceof InstrumentStep shown)) {
@@ -105,6 +128,11 @@ final class StepForm extends JPanel {
             speed.setValue(shown.speedRpm().orElse(0.0));
             torque.setValue(shown.torqueNmm().orElse(0.0) / NMM_PER_NCM);
             strokes.setValue(shown.strokes());
+            shownAngles = shown.angles().orElse(SetAngles.USUAL);
+            cutting.setValue(shown.angles().map(SetAngles::cuttingDeg).orElse(0.0));
+            releasing.setValue(shown.angles().map(SetAngles::releasingDeg).orElse(0.0));
+            List.of(cutting, releasing)
+                    .forEach(field -> field.setEnabled(powered && shown.motion() == Motion.RECIPROCATION));
         });
     }
 }

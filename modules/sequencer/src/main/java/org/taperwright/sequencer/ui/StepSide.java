@@ -16,6 +16,7 @@ import org.taperwright.mechanics.design.Motion;
 import org.taperwright.mechanics.work.Fault;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.SetAngles;
 import org.taperwright.shaping.sequence.Step;
 import org.taperwright.workbench.ui.FaultList;
 import org.taperwright.workbench.ui.Heading;
@@ -163,6 +164,11 @@ final class StepSide extends JPanel implements Scrollable {
         @Override
         public void torque(Optional<Double> torqueNmm) {
             edit(sequence -> SequenceEdits.torque(sequence, board.selected(), torqueNmm));
+        }
+
+        @Override
+        public void angles(Optional<SetAngles> angles) {
+            edit(sequence -> SequenceEdits.angles(sequence, board.selected(), angles));
         }
 
         @Override

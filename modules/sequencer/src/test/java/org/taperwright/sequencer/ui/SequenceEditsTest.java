@@ -15,6 +15,7 @@ import org.taperwright.mechanics.design.ThingId;
 import org.taperwright.sequencer.SampleSequence;
 import org.taperwright.shaping.sequence.InstrumentStep;
 import org.taperwright.shaping.sequence.Sequence;
+import org.taperwright.shaping.sequence.SetAngles;
 
 class SequenceEditsTest {
     private final Snapshot snapshot = snapshot();
@@ -80,6 +81,13 @@ class SequenceEditsTest {
                         .orElseThrow()
                         .name())
                 .isEqualTo("Step 2 speed not set");
+        SequenceEdits.Edit angles = SequenceEdits.angles(sequence, 1, Optional.of(new SetAngles(170, 50)))
+                .orElseThrow();
+        assertThat(angles.name()).isEqualTo("Step 2 angles 170° and 50°");
+        assertThat(SequenceEdits.angles(angles.after(), 1, Optional.empty())
+                        .orElseThrow()
+                        .name())
+                .isEqualTo("Step 2 angles not set");
         assertThat(SequenceEdits.strokes(sequence, 0, 5)
                         .orElseThrow()
                         .after()

@@ -38,9 +38,12 @@ public final class CareAction implements ActionListener {
                         + care.report().revisions() + " steps of their past."
                 : care.report().findings().get(0).fault().sentence() + " "
                         + care.report().findings().get(0).mend();
-        Notices.warn(
-                care.report().sound() ? "The library is whole" : "The library is damaged",
-                found + " " + words(care.backup()));
+        String detail = found + " " + words(care.backup());
+        if (care.report().sound() && !(care.backup() instanceof BackupResult.Refused)) {
+            Notices.tell("The library is whole", detail);
+        } else {
+            Notices.warn(care.report().sound() ? "The library is whole" : "The library is damaged", detail);
+        }
     }
 
     private static String words(BackupResult result) {

@@ -13,8 +13,18 @@ final class Notices {
         show(headline, detail, () -> {});
     }
 
+    /** Says that all is well. */
+    static void tell(String headline, String detail) {
+        show(headline, detail, () -> {}, NotificationDisplayer.Category.INFO);
+    }
+
     /** Shows a message; a click on it runs the action. */
     static void show(String headline, String detail, Runnable clicked) {
+        show(headline, detail, clicked, NotificationDisplayer.Category.WARNING);
+    }
+
+    private static void show(
+            String headline, String detail, Runnable clicked, NotificationDisplayer.Category category) {
         EventThread.INSTANCE.execute(() -> NotificationDisplayer.getDefault()
                 .notify(
                         headline,
@@ -22,6 +32,6 @@ final class Notices {
                         detail,
                         click -> clicked.run(),
                         NotificationDisplayer.Priority.HIGH,
-                        NotificationDisplayer.Category.WARNING));
+                        category));
     }
 }

@@ -10,12 +10,9 @@ import org.taperwright.shaping.sequence.SetAngles;
 
 /**
  * Angles by which a step reciprocates: those set in the step; else the middle of what instrument and motor both allow, or of what one
- * of them states; else {@link #USUAL}.
+ * of them states; else {@link SetAngles#USUAL}.
  */
 final class ReciprocationAngles {
-    /** Where nobody states any (common practice, no source). */
-    static final SetAngles USUAL = new SetAngles(150, 30);
-
     private ReciprocationAngles() {}
 
     static SetAngles of(Working working, Optional<Motor> motor) {
@@ -23,8 +20,8 @@ final class ReciprocationAngles {
             Optional<Reciprocation> instrument = working.instrument().reciprocation();
             Optional<Reciprocation> range = motor.flatMap(Motor::reciprocation);
             return new SetAngles(
-                    middle(instrument, range, Reciprocation::cuttingDeg).orElse(USUAL.cuttingDeg()),
-                    middle(instrument, range, Reciprocation::releasingDeg).orElse(USUAL.releasingDeg()));
+                    middle(instrument, range, Reciprocation::cuttingDeg).orElse(SetAngles.USUAL.cuttingDeg()),
+                    middle(instrument, range, Reciprocation::releasingDeg).orElse(SetAngles.USUAL.releasingDeg()));
         });
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.Given;
 import org.taperwright.shaping.canal.Canal;
@@ -47,7 +48,7 @@ class ShapedRulesTest {
 
     @Test
     void everyRuleSaysWhatItChecksAndFromWhere() {
-        assertThat(ShapedRules.all()).hasSize(3).allSatisfy(rule -> {
+        assertThat(ShapedRules.all()).hasSize(4).allSatisfy(rule -> {
             assertThat(rule.explanation()).endsWith(".");
             assertThat(rule.source()).isNotBlank();
         });
@@ -96,5 +97,29 @@ class ShapedRulesTest {
                         .map(fault -> fault.what())
                         .findFirst()
                         .orElse("");
+    }
+
+    /** The steel law is tested to 2 %: 0.42 mm on a radius of 5 mm is 4 %. */
+    @Test
+    void strainBeyondWhatWasTestedIsMarkedOnTheStep() {
+        Canal curved = new Canal(
+                "curved",
+                List.of(new CanalPiece(9, 0, 0), new CanalPiece(5, 57.3, 0), new CanalPiece(2, 0, 0)),
+                List.of(new Opening(0, 0.9, 0.9, 0), new Opening(16, 0.3, 0.3, 0)),
+                List.of(),
+                6,
+                22,
+                "",
+                "");
+        ArrangedSequence arranged = Given.arranged(curved, 22, List.of(Given.rotary(25, 0.06), Given.hand(20, 0.02)));
+        ShapedSequence shaped = SequenceShaping.of(arranged, Progress.NONE);
+        assertThat(shaped.steps()).hasSize(2);
+        List<Fault> marks = new StrainRange().check(arranged, shaped);
+        assertThat(marks).singleElement().satisfies(mark -> {
+            assertThat(mark.weight()).isEqualTo(Fault.Weight.UNUSUAL);
+            assertThat(mark.where()).isEqualTo("steps[0].instrument");
+            assertThat(mark.what()).contains("strained by").contains("tested for");
+            assertThat(mark.expected()).contains("tested from 0.6 % to 2 %");
+        });
     }
 }

@@ -51,6 +51,6 @@ class ReciprocationAnglesTest {
 
     @Test
     void andTheUsualWhereNobodyStatesAny() {
-        assertThat(of(Optional.empty(), Optional.empty(), Optional.empty())).isEqualTo(ReciprocationAngles.USUAL);
+        assertThat(of(Optional.empty(), Optional.empty(), Optional.empty())).isEqualTo(SetAngles.USUAL);
     }
 }

@@ -42,18 +42,16 @@ class StrokePlanTest {
         Movement even = Movement.of(Motion.RECIPROCATION, 300, 1, new SetAngles(90, 60));
         assertThat(even.cuttingTurns()).isEqualTo(3, within(1e-12));
         assertThat(even.bendingTurns()).isEqualTo(1, within(1e-12));
-        Movement back = Movement.of(Motion.RECIPROCATION, 300, 1, ReciprocationAngles.USUAL);
+        Movement back = Movement.of(Motion.RECIPROCATION, 300, 1, SetAngles.USUAL);
         assertThat(back.cuttingTurns()).isEqualTo(5 * 150.0 / 180, within(1e-12));
         assertThat(back.bendingTurns()).isEqualTo(5 * 120.0 / 180, within(1e-12));
-        assertThat(Movement.of(Motion.ROTATION, 300, 2, ReciprocationAngles.USUAL)
-                        .bendingTurns())
+        assertThat(Movement.of(Motion.ROTATION, 300, 2, SetAngles.USUAL).bendingTurns())
                 .isEqualTo(10, within(1e-12));
-        assertThat(Movement.of(Motion.FILING, 300, 1, ReciprocationAngles.USUAL).bendingTurns())
+        assertThat(Movement.of(Motion.FILING, 300, 1, SetAngles.USUAL).bendingTurns())
                 .isZero();
-        assertThat(Movement.of(Motion.FILING, 300, 1, ReciprocationAngles.USUAL).slideMm())
+        assertThat(Movement.of(Motion.FILING, 300, 1, SetAngles.USUAL).slideMm())
                 .isPositive();
-        assertThat(Movement.of(Motion.REAMING, 900, 1, ReciprocationAngles.USUAL)
-                        .cuttingTurns())
+        assertThat(Movement.of(Motion.REAMING, 900, 1, SetAngles.USUAL).cuttingTurns())
                 .isEqualTo(1, within(1e-12));
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.taperwright.mechanics.work.Fault;
 import org.taperwright.mechanics.work.Progress;
 import org.taperwright.shaping.Given;
 import org.taperwright.shaping.canal.Canal;
@@ -17,7 +16,6 @@ import org.taperwright.shaping.canal.Opening;
 import org.taperwright.shaping.canal.RootOutline;
 import org.taperwright.shaping.instrument.Instrument;
 import org.taperwright.shaping.passage.Third;
-import org.taperwright.shaping.sequence.ArrangedSequence;
 
 /** A cone 20/.04 to the end of a straight tube of 16 mm: everything about the wall is plane geometry. */
 class WallAfterTest {
@@ -91,30 +89,6 @@ class WallAfterTest {
                 run(Given.tube(TUBE_MM), Given.blunt(20, 0.04)).steps().get(0).wall();
         assertThat(wall.leastDentine()).isEmpty();
         assertThat(wall.leastDentine(Third.MIDDLE)).isEmpty();
-    }
-
-    /** The steel law is tested to 2 %: 0.42 mm on a radius of 5 mm is 4 %. */
-    @Test
-    void strainBeyondWhatWasTestedIsMarkedOnTheStep() {
-        Canal curved = new Canal(
-                "curved",
-                List.of(new CanalPiece(9, 0, 0), new CanalPiece(5, 57.3, 0), new CanalPiece(2, 0, 0)),
-                List.of(new Opening(0, 0.9, 0.9, 0), new Opening(16, 0.3, 0.3, 0)),
-                List.of(),
-                6,
-                22,
-                "",
-                "");
-        ArrangedSequence arranged = Given.arranged(curved, 22, List.of(Given.rotary(25, 0.06), Given.hand(20, 0.02)));
-        ShapedSequence shaped = SequenceShaping.of(arranged, Progress.NONE);
-        assertThat(shaped.steps()).hasSize(2);
-        List<Fault> marks = StrainRange.outside(PreparedSequence.of(arranged), shaped);
-        assertThat(marks).singleElement().satisfies(mark -> {
-            assertThat(mark.weight()).isEqualTo(Fault.Weight.UNUSUAL);
-            assertThat(mark.where()).isEqualTo("steps[0].instrument");
-            assertThat(mark.what()).contains("strained by").contains("tested for");
-            assertThat(mark.expected()).contains("tested from 0.6 % to 2 %");
-        });
     }
 
     private static double thickness(Optional<LeastDentine> least) {
