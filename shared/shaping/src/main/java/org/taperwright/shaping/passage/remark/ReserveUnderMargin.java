@@ -34,11 +34,16 @@ public final class ReserveUnderMargin implements ShapedRule {
             if (step.reserve() < MARGIN) {
                 faults.add(Fault.unusual(
                         "steps[" + place + "]",
-                        "the torsional reserve of " + Shown.number(step.reserve(), 1, 1) + " (an index) is under "
+                        "the torsional reserve of " + under(step.reserve()) + " (an index) is under "
                                 + Shown.number(MARGIN),
                         "widen more before it, take more strokes, or a narrower or stronger instrument"));
             }
         });
         return faults;
+    }
+
+    /** A reserve that is rounded to no more than it is: none reads as the margin itself. */
+    private static String under(double reserve) {
+        return Shown.number(Math.min(reserve, MARGIN - 0.01), 1, 2);
     }
 }

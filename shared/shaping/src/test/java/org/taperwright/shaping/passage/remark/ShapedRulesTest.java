@@ -65,6 +65,13 @@ class ShapedRulesTest {
     }
 
     @Test
+    void aReserveHardlyUnderTheMarginDoesNotReadAsTheMargin() {
+        assertThat(ShapedRules.check(ONE, with(1.4987, 0.5)))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.what()).contains("reserve of 1.49 "));
+    }
+
+    @Test
     void chipsThatFillTheFlutesAreRemarked() {
         assertThat(ShapedRules.check(ONE, with(2, 1.4))).singleElement().satisfies(fault -> {
             assertThat(fault.where()).isEqualTo("steps[0].strokes");
